@@ -142,7 +142,7 @@ Status writeFileWhole(const fs::path& file, std::string_view content) {
         return cannotWrite(file, EISDIR);
     if (replaces && !S_ISREG(old.st_mode))
         return Problem{file.string(), "not written: this is a device or a pipe, not a file"};
-    if (replaces && ::access(target.c_str(), W_OK) != 0)
+    if (replaces && ::faccessat(AT_FDCWD, target.c_str(), W_OK, AT_EACCESS) != 0)
         return cannotWrite(file, errno);
 
     const fs::path folder = target.has_parent_path() ? target.parent_path() : fs::path(".");
