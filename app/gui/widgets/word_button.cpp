@@ -65,9 +65,9 @@ void WordButton::setSecondLine(const QString& words) {
 int WordButton::heightForWidth(int width) const {
     const Look& look = Look::now();
     const double inner = width - look.pxF(16 + 40);
-    const double text = wrapText(text(), look.font(Type::Title), inner).height() +
+    const double lines = wrapText(text(), look.font(Type::Title), inner).height() +
                         wrapText(m_second, look.font(Type::Button), inner).height();
-    return std::max(look.px(58), static_cast<int>(std::ceil(text + look.pxF(14))));
+    return std::max(look.px(58), static_cast<int>(std::ceil(lines + look.pxF(14))));
 }
 
 QSize WordButton::sizeHint() const {
