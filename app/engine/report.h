@@ -12,8 +12,8 @@
 #include <string>
 #include <vector>
 
-/// Everything `check` found out about a job, as plain data. Window, words and JSON all show this and nothing else.
-/// A figure that was not computed is empty, never 0. Units stand in the names.
+/// Everything `check` found out about a job, as plain data. Window, words and JSON all show this and nothing
+/// else. A figure that was not computed is empty, never 0. Units stand in the names.
 namespace pw::engine {
 
 template<class T>
@@ -42,8 +42,8 @@ struct FieldReport {
     double solveMs = 0;
 };
 
-/// The field at one asked-for place. Moments in N.mm per mm, positive when they stretch the face that the stations
-/// press on (the lower face in the stack); stresses on that face.
+/// The field at one asked-for place. Moments in N.mm per mm, positive when they stretch the face that the
+/// stations press on (the lower face in the stack); stresses on that face.
 struct PointReport {
     double x = 0, y = 0, w = 0, Mx = 0, My = 0, Mxy = 0;
     double stress[3] = {0, 0, 0}; ///< x, y, xy
@@ -103,8 +103,8 @@ struct Picture {
 struct Report {
     std::string title;
     verdict::Grade grade = verdict::Grade::Incomplete;
-    std::string reason;  ///< one or two short sentences, the plate or member first
-    std::string weakest; ///< id of a check, or empty
+    std::string reason;                 ///< one or two short sentences, the plate or member first
+    std::string weakest;                ///< id of a check, or empty
     std::vector<verdict::Check> checks; ///< weakest first
     LoadReport load;
     PlateReport plate;
@@ -120,7 +120,7 @@ struct Report {
     std::shared_ptr<const shape::Region> region; ///< the plate as built; none when it could not be
     std::vector<shape::Point> stations;          ///< station centres, mm
     Found<units::Length> landOutside, bearingInside, bearingOutside; ///< diameters, for drawing
-    std::shared_ptr<const Picture> picture;      ///< none when there is no field solution
+    std::shared_ptr<const Picture> picture;                          ///< none when there is no field solution
 
     const verdict::Check* find(std::string_view id) const;
 };
