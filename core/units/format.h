@@ -3,6 +3,7 @@
 #include "core/units/quantity.h"
 
 #include <string>
+#include <string_view>
 
 /// Quantities as text for people: few figures, a no-break space before the unit, point as the decimal mark.
 namespace pw::units {
@@ -26,6 +27,9 @@ std::string show(Mass value, System system);
 /// The nearest inch fraction to 1/64 as a mechanic writes it ("2 11/32 in"), or decimals when it is further off
 /// than `within`.
 std::string inchFraction(Length value, Length within = Length::fromInch(0.0005));
+
+/// No-break spaces turned into plain ones, for files and terminals.
+std::string plainBlanks(std::string_view text);
 
 /// "1.15 to 1.25 kN"; one figure when both ends print alike.
 template<class Q>
