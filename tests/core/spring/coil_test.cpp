@@ -18,12 +18,12 @@ double valueAfter(const std::string& text, const std::string& key) {
     return std::stod(text.substr(text.find(key) + key.size()));
 }
 
-/// Half a unit of the last printed figure, or 0.2 % where the table itself was rounded on the way: some of
+/// Half a unit of the last printed figure, or 0.3 % where the table itself was rounded on the way: some of
 /// its wires are the rounded names of fractional sizes.
 double tableTolerance(const std::string& printed) {
     const auto point = printed.find('.');
     const int decimals = point == std::string::npos ? 0 : static_cast<int>(printed.size() - point - 1);
-    return std::max(0.5001 * std::pow(10.0, -decimals), 0.002 * std::abs(std::stod(printed)));
+    return std::max(0.5001 * std::pow(10.0, -decimals), 0.003 * std::abs(std::stod(printed)));
 }
 
 void expectRow(const Row& row, double ours) {
