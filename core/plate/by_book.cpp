@@ -22,8 +22,11 @@ double shearStiffnessOf(const ByBookInputs& in) {
     return 5.0 / 6.0 * in.modulus.mpa() / (2 * (1 + in.poisson)) * in.thickness.mm() * in.stacked;
 }
 
-std::string plain(double value, int digits = 3) {
-    return units::number(value, digits);
+/// Moment per width: 1 N.mm/mm is 1 N, 1 lbf.in/in is 1 lbf.
+std::string perWidth(double moment, units::System system) {
+    return system == units::System::Metric
+               ? units::number(moment, 4) + "\u00a0N\u00b7mm/mm"
+               : units::number(moment / units::kNewtonPerPoundForce, 4) + "\u00a0lbf\u00b7in/in";
 }
 
 util::Result<ByBook> disc(const ByBookInputs& in) {
@@ -95,11 +98,13 @@ util::Result<ByBook> disc(const ByBookInputs& in) {
     result.text = "annular plate " + show(in.bore) + " to " + show(in.across) + ", " +
                   (in.stacked > 1 ? std::to_string(in.stacked) + " x " : std::string()) + show(in.thickness) +
                   ", " + show(in.load) + " over the lands on a " + show(in.pinCircle) + " circle against " +
-                  show(in.bearingInside) + " to " + show(in.bearingOutside) + " in the middle; eta = 1 - " +
-                  std::to_string(in.stations) + " x " + plain(hole, 4) + " / (pi x " + plain(2 * circle, 4) +
-                  ") = " + plain(eta) + "; largest moment " + plain(result.moment, 4) + " N mm/mm " +
-                  result.where + ", 6 M / " + (in.stacked > 1 ? "(n t\u00b2)" : "t\u00b2") +
-                  (holesGovern ? " / eta" : "") + " = " + show(result.stress);
+                  show(in.bearingInside) + " to " + show(in.bearingOutside) + " in the middle; ";
+    if (hole > 0)
+        result.text += "eta = 1 - " + std::to_string(in.stations) + " x " + show(in.accessHole) +
+                       " / (pi x " + show(in.pinCircle) + ") = " + units::number(eta) + "; ";
+    result.text += "largest moment " + perWidth(result.moment, in.system) + " " + result.where + ", 6 M / " +
+                   (in.stacked > 1 ? "(n t\u00b2)" : "t\u00b2") + (holesGovern ? " / eta" : "") + " = " +
+                   show(result.stress);
     result.source =
         "Roark 7th ed. Table 11.2 equations; Timoshenko, Theory of Plates and Shells, art. 17; ligament "
         "efficiency (p - d)/p";
@@ -164,9 +169,9 @@ util::Result<ByBook> bar(const ByBookInputs& in) {
     double shear = 0;
     for (int i = 0; i < kSteps; ++i) {
         const double dx = half / kSteps, x = (i + 0.5) * dx, moment = momentAt(x), net = netWidth(x);
-        const double perWidth = std::abs(moment) / net;
-        if (perWidth > worst) {
-            worst = perWidth;
+        const double share = std::abs(moment) / net;
+        if (share > worst) {
+            worst = share;
             at = x;
         }
         const double bend = moment / (e * net) * dx;
@@ -189,7 +194,7 @@ util::Result<ByBook> bar(const ByBookInputs& in) {
     result.text = "bar as a beam: half of " + show(in.load) + " at " + show(in.pinCircle * 0.5) +
                   " from the middle, bearing at " + show(Length::fromMm(reach)) + "; net width " +
                   show(Length::fromMm(governing)) + " of " + show(in.width) + " " + result.where +
-                  ", moment " + plain(worst, 4) + " N mm/mm, 6 M / " +
+                  ", moment " + perWidth(worst, in.system) + ", 6 M / " +
                   (in.stacked > 1 ? "(n t\u00b2)" : "t\u00b2") + " = " + show(result.stress);
     result.source = "beam theory with net section; Timoshenko, Strength of Materials, part I";
     return result;
