@@ -8,11 +8,14 @@
 
 namespace pw::jobfile {
 
-/// JSON text to a tree. Refuses duplicate keys, NaN, numbers out of range, depth over 64, text over 4 MiB; the
-/// message gives line and column.
+/// JSON text to a tree. Refuses duplicate keys, NaN, numbers that a double cannot hold, depth over 64, text
+/// over 4 MiB, binary files and text that is not UTF-8; the message gives line and column (in characters,
+/// from 1).
 util::Result<Tree> fromJson(std::string_view text);
 
-/// Two-space indent, short lists on one line, numbers with the fewest digits that read back the same.
+/// Two-space indent; a list, or an object in a list, that fits on a line stands on one line; numbers with the
+/// fewest digits that read back the same. A number that is not finite becomes null (a figure that was not
+/// computed), a byte that is not UTF-8 the replacement character. Ends with a line feed.
 std::string toJson(const Tree& tree);
 
 } // namespace pw::jobfile

@@ -18,9 +18,12 @@ struct Reading {
     job::Job job;
     util::Problems problems;
     std::vector<std::string> unknownKeys; ///< paths; kept in the tree and saved again
+    std::vector<std::string> suggestions; ///< one an unknown key: the path that was probably meant, or empty
 };
 
-/// Never fails: what is wrong stands in `problems`.
+/// Never fails: what is wrong stands in `problems`. A figure that is missing is no problem (the verdict says
+/// what it needs), except half of a pair that makes no sense alone (a spring reading without its force). Null
+/// counts as left out. A plain number has the base unit: mm, N, N/mm, MPa, mm2, degrees, degrees C.
 Reading readJob(const Tree& tree);
 
 /// The file's tree: text, syntax and version checked, older versions migrated. Nothing else.

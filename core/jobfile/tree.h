@@ -9,8 +9,8 @@
 
 namespace pw::jobfile {
 
-/// A JSON value as plain data, keys in the order in which they were written. The job as the user typed it is kept
-/// as one of these, so that whatever was typed, and every key we do not know, is saved as it came.
+/// A JSON value as plain data, keys in the order in which they were written. The job as the user typed it is
+/// kept as one of these, so that whatever was typed, and every key we do not know, is saved as it came.
 class Tree {
 public:
     using List = std::vector<Tree>;
@@ -50,7 +50,8 @@ public:
     const Tree* at(std::string_view path) const;
     /// Sets, making objects and list items on the way.
     void set(std::string_view path, Tree value);
-    /// Takes a member or list item out; objects left empty by it go too. False when it was not there.
+    /// Takes a member or list item out. Objects left empty by it go too, unless they are items of a list: the
+    /// rows after them keep their places. False when it was not there.
     bool erase(std::string_view path);
 
 private:

@@ -19,8 +19,8 @@ struct MeshEdge {
 struct Mesh {
     /// 2 x nodes, mm.
     Eigen::Matrix2Xd nodes;
-    /// 6 x triangles: corners 0 1 2 counter-clockwise, then the middle nodes of sides 01, 12, 20. Middle nodes of
-    /// edges lie on the true arcs.
+    /// 6 x triangles: corners 0 1 2 counter-clockwise, then the middle nodes of sides 01, 12, 20. Middle
+    /// nodes of edges lie on the true arcs.
     Eigen::Matrix<int, 6, Eigen::Dynamic> triangles;
     std::vector<MeshEdge> edges;
 
@@ -28,13 +28,13 @@ struct Mesh {
     Eigen::Index triangleCount() const { return triangles.cols(); }
 };
 
-/// Which part of the plate is meshed: all of it, or one sector that its own mirror images complete. A sector of
-/// 1/count lies between the lines through the origin at angles `line0` and `line0` + 2 pi / count (count 2: one
-/// line, half the plate).
+/// Which part of the plate is meshed: all of it, or one sector that its own mirror images complete. A sector
+/// of 1/count lies between the lines through the origin at angles `line0` and `line0` + 2 pi / count (count
+/// 2: one line, half the plate).
 struct Sector {
     int count = 1; ///< how many such pieces make the plate: 1 = no symmetry used, else even
     double line0 = 0;
-    double opening() const;           ///< radians
+    double opening() const;                  ///< radians
     shape::Point fold(shape::Point p) const; ///< the mirror image of p that lies in the sector
     bool operator==(const Sector&) const = default;
 };

@@ -3,7 +3,8 @@
 #include <optional>
 #include <vector>
 
-/// Flat shapes as plain values. Lengths in mm, angles in radians, x to the right, y up, counter-clockwise positive.
+/// Flat shapes as plain values. Lengths in mm, angles in radians, x to the right, y up, counter-clockwise
+/// positive.
 namespace pw::shape {
 
 struct Point {
@@ -34,8 +35,8 @@ struct Circle {
     bool operator==(const Circle&) const = default;
 };
 
-/// A corner and the side that starts at it. bulge = tan(quarter of the side's included angle), counter-clockwise
-/// positive; 0 is a straight side.
+/// A corner and the side that starts at it. bulge = tan(quarter of the side's included angle),
+/// counter-clockwise positive; 0 is a straight side.
 struct Vertex {
     Point at;
     double bulge = 0;
@@ -48,8 +49,8 @@ struct Side {
     double bulge = 0;
 
     bool isArc() const { return bulge != 0; }
-    double sweep() const;      ///< signed included angle, radians
-    Circle circle() const;     ///< of an arc
+    double sweep() const;  ///< signed included angle, radians
+    Circle circle() const; ///< of an arc
     double length() const;
     Point pointAt(double t) const;   ///< t in [0, 1] along the side
     Point tangentAt(double t) const; ///< unit, in the direction of travel
@@ -91,10 +92,11 @@ double distanceTo(const Loop& loop, Point p);
 Point nearestOn(const Loop& loop, Point p);
 Loop reversed(const Loop& loop);
 Loop moved(const Loop& loop, Point by);
-Loop turned(const Loop& loop, double angle);  ///< about the origin
-Loop mirrored(const Loop& loop, double axis); ///< in the line through the origin at this angle; keeps its sense
+Loop turned(const Loop& loop, double angle); ///< about the origin
+Loop mirrored(const Loop& loop,
+              double axis); ///< in the line through the origin at this angle; keeps its sense
 bool crossesItself(const Loop& loop);
-bool crosses(const Loop& a, const Loop& b);   ///< their curves meet
+bool crosses(const Loop& a, const Loop& b); ///< their curves meet
 /// Least distance between the two curves; 0 when they cross.
 double clearance(const Loop& a, const Loop& b);
 

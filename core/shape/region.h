@@ -16,15 +16,15 @@ struct Hole {
     bool operator==(const Hole&) const = default;
 };
 
-/// A flat piece of plate: the rim (counter-clockwise; slots that run out of it are already part of it) and its
-/// holes. The origin is the bore centre.
+/// A flat piece of plate: the rim (counter-clockwise; slots that run out of it are already part of it) and
+/// its holes. The origin is the bore centre.
 struct Region {
     Loop rim;
     std::vector<Hole> holes;
     bool operator==(const Region&) const = default;
 };
 
-double area(const Region& region);                 ///< mm2, holes taken off
+double area(const Region& region);                    ///< mm2, holes taken off
 bool containsMaterial(const Region& region, Point p); ///< inside the rim and in no hole
 
 } // namespace pw::shape

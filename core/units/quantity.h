@@ -3,8 +3,8 @@
 #include <compare>
 #include <numbers>
 
-/// Quantities cross every interface as types that are made and read by naming the unit. Inside a kernel: plain
-/// double in one system (mm, N, MPa = N/mm2, N.mm, degrees C, radians).
+/// Quantities cross every interface as types that are made and read by naming the unit. Inside a kernel:
+/// plain double in one system (mm, N, MPa = N/mm2, N.mm, degrees C, radians).
 namespace pw::units {
 
 /// Conversion factors, exact by definition. Source: NIST SP 811 (2008), appendix B.
@@ -157,17 +157,39 @@ public:
     constexpr double pound() const { return m_base / kKgPerPound; }
 };
 
-constexpr Area operator*(Length a, Length b) { return Area::fromMm2(a.mm() * b.mm()); }
-constexpr Length operator/(Area a, Length b) { return Length::fromMm(a.mm2() / b.mm()); }
-constexpr Torque operator*(Force f, Length arm) { return Torque::fromNmm(f.newton() * arm.mm()); }
-constexpr Torque operator*(Length arm, Force f) { return f * arm; }
-constexpr Length operator/(Torque t, Force f) { return Length::fromMm(t.newtonMm() / f.newton()); }
-constexpr Force operator/(Torque t, Length arm) { return Force::fromN(t.newtonMm() / arm.mm()); }
-constexpr Stress operator/(Force f, Area a) { return Stress::fromMpa(f.newton() / a.mm2()); }
-constexpr Force operator*(Stress s, Area a) { return Force::fromN(s.mpa() * a.mm2()); }
-constexpr Force operator*(Rate k, Length x) { return Force::fromN(k.newtonPerMm() * x.mm()); }
-constexpr Rate operator/(Force f, Length x) { return Rate::fromNPerMm(f.newton() / x.mm()); }
-constexpr Length operator/(Force f, Rate k) { return Length::fromMm(f.newton() / k.newtonPerMm()); }
+constexpr Area operator*(Length a, Length b) {
+    return Area::fromMm2(a.mm() * b.mm());
+}
+constexpr Length operator/(Area a, Length b) {
+    return Length::fromMm(a.mm2() / b.mm());
+}
+constexpr Torque operator*(Force f, Length arm) {
+    return Torque::fromNmm(f.newton() * arm.mm());
+}
+constexpr Torque operator*(Length arm, Force f) {
+    return f * arm;
+}
+constexpr Length operator/(Torque t, Force f) {
+    return Length::fromMm(t.newtonMm() / f.newton());
+}
+constexpr Force operator/(Torque t, Length arm) {
+    return Force::fromN(t.newtonMm() / arm.mm());
+}
+constexpr Stress operator/(Force f, Area a) {
+    return Stress::fromMpa(f.newton() / a.mm2());
+}
+constexpr Force operator*(Stress s, Area a) {
+    return Force::fromN(s.mpa() * a.mm2());
+}
+constexpr Force operator*(Rate k, Length x) {
+    return Force::fromN(k.newtonPerMm() * x.mm());
+}
+constexpr Rate operator/(Force f, Length x) {
+    return Rate::fromNPerMm(f.newton() / x.mm());
+}
+constexpr Length operator/(Force f, Rate k) {
+    return Length::fromMm(f.newton() / k.newtonPerMm());
+}
 
 /// A figure known only as [low, high]; one value has low == high.
 template<class T>
@@ -178,7 +200,9 @@ struct Range {
     static constexpr Range exactly(T value) { return {value, value}; }
     constexpr bool isOne() const { return low == high; }
     friend constexpr bool operator==(const Range&, const Range&) = default;
-    friend constexpr Range operator+(const Range& a, const Range& b) { return {a.low + b.low, a.high + b.high}; }
+    friend constexpr Range operator+(const Range& a, const Range& b) {
+        return {a.low + b.low, a.high + b.high};
+    }
     friend constexpr Range operator*(const Range& a, double f) { return {a.low * f, a.high * f}; }
 };
 

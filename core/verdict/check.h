@@ -14,7 +14,8 @@ enum class Grade { Holds, Thin, Sets, Breaks, Incomplete };
 
 std::string_view wordOf(Grade grade); ///< "holds", "thin", "sets", "breaks", "incomplete"
 
-/// A force check is about strength (it sets stop torque and rated load); a fit check is about room and length.
+/// A force check is about strength (it sets stop torque and rated load); a fit check is about room and
+/// length.
 enum class CheckKind { Force, Fit, Note };
 
 /// One limit of one member of the load path.
@@ -26,10 +27,11 @@ struct Check {
     Grade grade = Grade::Incomplete;
     std::optional<double> demand, capacity; ///< in `unit`
     std::string unit;                       ///< "N", "mm", "MPa", ...
-    std::optional<double> margin, wanted;   ///< margin = capacity / demand for force checks; same unit for fit checks
-    std::string basis;                      ///< one line, with the numbers put in
-    std::string source;                     ///< standard, handbook, or "common practice, no published source"
-    std::vector<shape::Point> where;        ///< places on the plan, mm
+    std::optional<double> margin,
+        wanted;         ///< margin = capacity / demand for force checks; same unit for fit checks
+    std::string basis;  ///< one line, with the numbers put in
+    std::string source; ///< standard, handbook, or "common practice, no published source"
+    std::vector<shape::Point> where; ///< places on the plan, mm
     bool operator==(const Check&) const = default;
 
     /// Margin over wanted: 1 is just enough. None when either is missing.
@@ -39,8 +41,8 @@ struct Check {
 /// The worst grade. Members that are incomplete do not drag the others down; `plateGrade` incomplete does.
 Grade worst(const std::vector<Check>& checks);
 
-/// Index of the check with the least margin over wanted among force checks; a fit check takes its place only when
-/// its grade is worse. -1 when there is none.
+/// Index of the check with the least margin over wanted among force checks; a fit check takes its place only
+/// when its grade is worse. -1 when there is none.
 int weakestLink(const std::vector<Check>& checks);
 
 } // namespace pw::verdict

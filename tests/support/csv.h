@@ -6,7 +6,8 @@
 #include <string>
 #include <vector>
 
-/// Reads the reference tables: comma-separated, double quotes around cells that hold commas, first row the names.
+/// Reads the reference tables: comma-separated, double quotes around cells that hold commas, first row the
+/// names.
 namespace pw::testing {
 
 using Row = std::map<std::string, std::string>;

@@ -1,0 +1,24 @@
+#pragma once
+
+#include "app/engine/report.h"
+
+#include <functional>
+#include <string_view>
+
+namespace pw::engine {
+
+struct CheckOptions {
+    std::vector<shape::Point> at; ///< places (mm) at which the field is wanted
+    /// Called now and then with 0..1 and what is being done; false stops the work (check then throws
+    /// Stopped).
+    std::function<bool(double, std::string_view)> progress;
+};
+
+/// Thrown out of check() when progress said stop. Nothing else is.
+struct Stopped {};
+
+/// The whole chain: job -> loads -> shape -> mesh -> solution -> verdict. Never fails: what cannot be worked
+/// out makes the verdict incomplete and says why. Safe to call from several threads at once.
+Report check(const job::Job& job, const CheckOptions& options = {});
+
+} // namespace pw::engine

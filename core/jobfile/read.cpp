@@ -1,0 +1,71 @@
+#include "core/jobfile/read.h"
+
+#include "core/jobfile/sections.h"
+#include "core/jobfile/version.h"
+
+namespace pw::jobfile {
+
+namespace {
+
+constexpr std::size_t kMostSprings = 20;
+
+constexpr Word<job::Work> kWorks[] = {{"compress", job::Work::Compress}, {"pull", job::Work::Pull}};
+
+/// Shares are listed apart from the stations, so their number can only be compared here.
+void compareSharesWithStations(FieldReader& figures, job::Job& job) {
+    const auto& stations = job.stations;
+    const std::size_t count = !stations.at.empty() ? stations.at.size()
+                              : stations.count     ? static_cast<std::size_t>(*stations.count)
+                                                   : job.load.share.size();
+    if (job.load.share.empty() || job.load.share.size() == count)
+        return;
+    figures.problem("load.share", "has " + std::to_string(job.load.share.size()) + " entries for " +
+                                      std::to_string(count) + " stations; one is needed for each");
+    job.load.share.clear();
+}
+
+void readAll(FieldReader& figures, job::Job& job) {
+    figures.acceptKey("platewright");
+    figures.text("title", job.title);
+    figures.text("notes", job.notes);
+    figures.choice("work", job.work, kWorks);
+    figures.part("stations", job.stations, readStations);
+    figures.part("load", job.load, readLoad);
+    figures.rows("springs", job.springs, kMostSprings, readSpring);
+    figures.part("travel", job.travel, readTravel);
+    figures.part("plate", job.plate, readPlate);
+    figures.part("centre", job.centre, readCentre);
+    figures.part("screw", job.screw, readScrew);
+    figures.part("ram", job.ram, readRam);
+    figures.part("back", job.back, readBack);
+    figures.part("hub", job.hub, readHub);
+    figures.part("legs", job.legs, readLegs);
+    figures.part("heat", job.heat, readHeat);
+    figures.rows("keep_clear", job.keepClear, kMostHoles, readObstacle);
+    figures.text("rack", job.rack);
+    figures.part("cutting", job.cutting, readCutting);
+    figures.part("wanted", job.wanted, readWanted);
+    compareSharesWithStations(figures, job);
+}
+
+} // namespace
+
+Reading readJob(const Tree& tree) {
+    Reading reading;
+    if (auto trouble = versionTrouble(tree))
+        reading.problems.push_back(std::move(*trouble));
+    if (!tree.members())
+        return reading;
+    Findings findings;
+    FieldReader figures(&tree, "", findings);
+    readAll(figures, reading.job);
+    figures.close();
+    reading.job.preferred =
+        findings.inchFigures > findings.metricFigures ? units::System::Inch : units::System::Metric;
+    reading.problems.insert(reading.problems.end(), findings.problems.begin(), findings.problems.end());
+    reading.unknownKeys = std::move(findings.unknownKeys);
+    reading.suggestions = std::move(findings.suggestions);
+    return reading;
+}
+
+} // namespace pw::jobfile

@@ -1,0 +1,63 @@
+#include "core/jobfile/sections.h"
+
+namespace pw::jobfile {
+
+namespace {
+
+constexpr Word<job::Fit> kFits[] = {
+    {"straight", job::Fit::Straight}, {"taper", job::Fit::Taper}, {"rust only", job::Fit::RustOnly}};
+
+/// More than this is no fit but a hole of the wrong size.
+constexpr Limits<units::Length> kInterference{units::Length::fromMm(0), units::Length::fromMm(5),
+                                              "from 0 mm to 5 mm"};
+constexpr Limits<units::Angle> kHalfAngle{units::Angle::fromDegree(0.01), units::Angle::fromDegree(45),
+                                          "from 0.01 deg to 45 deg"};
+
+void readBolts(FieldReader& figures, job::Bolts& bolts) {
+    figures.whole("count", bolts.count, 1, 50);
+    figures.thread("thread", bolts.thread);
+    figures.boltGrade("grade", bolts.grade);
+    figures.quantity("engagement", bolts.engagement, kSize);
+}
+
+void readFlange(FieldReader& figures, job::Flange& flange) {
+    figures.quantity("outside", flange.outside, kSize);
+    figures.quantity("root", flange.root, kSize);
+    figures.quantity("thickness", flange.thickness, kSize);
+    figures.material("material", flange.material);
+    if (flange.root && flange.outside && *flange.root >= *flange.outside)
+        figures.problem("root", "must be less than \"outside\"; are the two swapped?");
+}
+
+void readJaws(FieldReader& figures, job::Jaws& jaws) {
+    figures.whole("count", jaws.count, 1, 50);
+    figures.quantity("width", jaws.width, kSize);
+    figures.quantity("overlap", jaws.overlap, kSize);
+}
+
+} // namespace
+
+void readHub(FieldReader& figures, job::Hub& hub) {
+    figures.choice("fit", hub.fit, kFits);
+    figures.quantity("shaft", hub.shaft, kSize);
+    figures.quantity("shaft_bore", hub.shaftBore, kSizeOrZero);
+    figures.quantity("length", hub.length, kSize);
+    figures.quantity("outside", hub.outside, kSize);
+    figures.range("interference", hub.interference, kInterference);
+    figures.quantity("half_angle", hub.halfAngle, kHalfAngle);
+    figures.quantity("draw", hub.draw, kSizeOrZero);
+    figures.material("hub_material", hub.hubMaterial);
+    figures.material("shaft_material", hub.shaftMaterial);
+    figures.numberRange("friction", hub.friction, 0.01, 1);
+    figures.number("rust", hub.rust, 1, 10);
+    figures.range("force", hub.force, kForce);
+    figures.part("bolts", hub.bolts, readBolts);
+    figures.part("flange", hub.flange, readFlange);
+    figures.part("jaws", hub.jaws, readJaws);
+    if (hub.shaftBore && hub.shaft && *hub.shaftBore >= *hub.shaft)
+        figures.problem("shaft_bore", "must be less than \"shaft\"; are the two swapped?");
+    if (hub.shaft && hub.outside && *hub.shaft >= *hub.outside)
+        figures.problem("outside", "the hub must be larger than the shaft in it; are the two swapped?");
+}
+
+} // namespace pw::jobfile

@@ -1,0 +1,98 @@
+#include "geometry/exchange/cut_plan.h"
+
+#include "core/util/require.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace pw::exchange {
+
+namespace {
+
+/// A hole exactly at the limit is burned, whatever the rounding of an inch fraction did to it. mm.
+constexpr double kSizeSlack = 1e-6;
+
+bool burns(job::Process process) {
+    return process != job::Process::SawAndDrill && process != job::Process::Milled;
+}
+
+std::string noteForShapedHole(const shape::Loop& loop, const CutSettings& settings) {
+    if (settings.process == job::Process::SawAndDrill)
+        return "drill the ends, saw and file between";
+    const auto least = leastBurnedHole(settings.process, settings.thickness);
+    if (least && narrowWidth(loop) < least->mm() - kSizeSlack)
+        return "too narrow to burn, drill the ends, saw and file between";
+    return {};
+}
+
+} // namespace
+
+std::optional<Length> leastBurnedHole(job::Process process, Length thickness) {
+    switch (process) {
+    case job::Process::PlasmaTable:
+        return thickness;
+    case job::Process::TorchTable:
+        return 1.5 * thickness;
+    case job::Process::HandTorch:
+        return 2.0 * thickness;
+    case job::Process::SawAndDrill:
+    case job::Process::Milled:
+        return std::nullopt;
+    }
+    throw util::Bug("leastBurnedHole: unknown process");
+}
+
+double narrowWidth(const shape::Loop& loop) {
+    const double half = perimeter(loop) / 2;
+    const double area = std::abs(signedArea(loop));
+    // Never negative (isoperimetric inequality) but for rounding on a circle.
+    const double rest = std::max(0.0, half * half - std::numbers::pi * area);
+    return (half - std::sqrt(rest)) * 2 / std::numbers::pi;
+}
+
+CutPlan makeCutPlan(const shape::Region& region, const CutSettings& settings) {
+    util::require(settings.thickness.mm() > 0, "makeCutPlan: thickness must be above zero");
+    CutPlan plan;
+    plan.settings = settings;
+    plan.outside = {region.rim, shape::Part::Rim, 0, {}};
+    const auto least = leastBurnedHole(settings.process, settings.thickness);
+    for (const shape::Hole& hole : region.holes) {
+        const auto circle = asCircle(hole.loop);
+        if (!circle) {
+            plan.inside.push_back({hole.loop, hole.part, hole.index, noteForShapedHole(hole.loop, settings)});
+            continue;
+        }
+        const Length diameter = Length::fromMm(2 * circle->radius);
+        if (hole.part == shape::Part::Bore && settings.tappedBore) {
+            const TappedBore& bore = *settings.tappedBore;
+            plan.drilled.push_back(
+                {circle->centre, bore.tapDrill, hole.part, hole.index, "tap " + bore.thread});
+        } else if (!burns(settings.process)) {
+            plan.drilled.push_back({circle->centre, diameter, hole.part, hole.index, {}});
+        } else if (diameter.mm() < least->mm() - kSizeSlack) {
+            plan.drilled.push_back({circle->centre, diameter, hole.part, hole.index, "too small to burn"});
+        } else {
+            plan.inside.push_back({hole.loop, hole.part, hole.index, {}});
+        }
+    }
+    return plan;
+}
+
+std::string_view nameOf(job::Process process) {
+    switch (process) {
+    case job::Process::PlasmaTable:
+        return "plasma table";
+    case job::Process::TorchTable:
+        return "torch table";
+    case job::Process::HandTorch:
+        return "hand torch";
+    case job::Process::SawAndDrill:
+        return "saw and drill";
+    case job::Process::Milled:
+        return "milled";
+    }
+    throw util::Bug("nameOf: unknown process");
+}
+
+} // namespace pw::exchange

@@ -1,0 +1,118 @@
+#include "geometry/solid/plate_solid.h"
+
+#include "core/util/require.h"
+#include "geometry/exchange/signs.h"
+#include "geometry/solid/step_module.h"
+
+#include <cmath>
+#include <dlfcn.h>
+#include <filesystem>
+
+namespace pw::solid {
+
+namespace {
+
+/// An arc that leaves its chord by less than this is a straight line to any reader (and its centre is too far
+/// away to be computed well). mm.
+constexpr double kFlatEnough = 1e-7;
+
+std::array<double, 2> pair(shape::Point p) {
+    return {p.x, p.y};
+}
+
+StepEdge edgeOf(const shape::Side& side) {
+    StepEdge edge;
+    edge.from = pair(side.from);
+    edge.to = pair(side.to);
+    const double rise = std::abs(side.bulge) * shape::distance(side.from, side.to) / 2;
+    if (rise < kFlatEnough)
+        return edge;
+    const shape::Circle circle = side.circle();
+    edge.kind = StepEdge::Kind::Arc;
+    edge.centre = pair(circle.centre);
+    edge.radius = circle.radius;
+    edge.counterClockwise = side.bulge > 0;
+    return edge;
+}
+
+std::vector<StepEdge> wireOf(const shape::Loop& loop) {
+    if (const auto circle = asCircle(loop)) {
+        StepEdge edge;
+        edge.kind = StepEdge::Kind::Circle;
+        edge.centre = pair(circle->centre);
+        edge.radius = circle->radius;
+        edge.counterClockwise = signedArea(loop) > 0;
+        return {edge};
+    }
+    std::vector<StepEdge> wire;
+    for (std::size_t i = 0; i < loop.size(); ++i)
+        wire.push_back(edgeOf(loop.side(i)));
+    return wire;
+}
+
+/// As it stands between quotes in ISO 10303-21: quotes and backslashes doubled, signs outside ASCII by
+/// number.
+std::string spelled(std::string_view utf8) {
+    constexpr std::size_t kLongest = 100;
+    std::string text;
+    for (const char32_t sign : exchange::cleanSigns(utf8, kLongest)) {
+        if (sign > 0xFFFF)
+            text += "\\X4\\" + exchange::hexadecimal(sign, 8) + "\\X0\\";
+        else if (sign >= 0x80)
+            text += "\\X2\\" + exchange::hexadecimal(sign, 4) + "\\X0\\";
+        else
+            text += std::string(sign == '\'' || sign == '\\' ? 2 : 1, static_cast<char>(sign));
+    }
+    return text;
+}
+
+/// Beside the program, in the lib folder of an installation, or where it was built.
+void* openModule() {
+    namespace fs = std::filesystem;
+    std::error_code error;
+    const fs::path home = fs::read_symlink("/proc/self/exe", error).parent_path();
+    for (const fs::path& file :
+         {home / "pw_step.so", home / "../lib/platewright/pw_step.so", fs::path(PW_STEP_MODULE_BUILT)})
+        if (fs::exists(file, error))
+            if (void* module = dlopen(file.c_str(), RTLD_NOW | RTLD_LOCAL))
+                return module;
+    return nullptr;
+}
+
+WriteStep* writeStep() {
+    static WriteStep* const function = [] {
+        void* module = openModule(); // stays open to the end: the library does not survive being unloaded
+        return module ? reinterpret_cast<WriteStep*>(dlsym(module, kWriteStepName)) : nullptr;
+    }();
+    return function;
+}
+
+} // namespace
+
+util::Result<std::string> toStep(const shape::Region& region, units::Length thickness,
+                                 const StepOptions& options) {
+    util::require(thickness.mm() > 0, "toStep: thickness must be above zero");
+    StepRequest request;
+    request.wires.push_back(wireOf(region.rim));
+    for (const shape::Hole& hole : region.holes)
+        request.wires.push_back(wireOf(reversed(hole.loop)));
+    request.thickness = thickness.mm();
+    request.inches = options.units == units::System::Inch;
+    const std::string product = spelled(options.product);
+    request.product = product.empty() ? "Plate" : product;
+    request.description = spelled(options.description);
+    request.colour = {options.colour.red, options.colour.green, options.colour.blue};
+
+    WriteStep* const write = writeStep();
+    if (!write)
+        return util::Problem{"solid",
+                             "The part of the program that writes solids (pw_step.so) is missing or cannot "
+                             "be loaded. Install it beside the program."};
+    std::string textOrReason;
+    if (!write(request, textOrReason))
+        return util::Problem{"solid", "The plate could not be made into a solid: " + textOrReason +
+                                          ". Look for holes that touch each other or the rim."};
+    return textOrReason;
+}
+
+} // namespace pw::solid
