@@ -53,6 +53,13 @@ CutPlan planOf(const testing::KnownPlate& plate, job::Process process = job::Pro
     return makeCutPlan(plate.region, settings);
 }
 
+std::vector<std::string> drawingsOfKnownPlates(const DxfOptions& options) {
+    std::vector<std::string> drawings;
+    for (const testing::KnownPlate& plate : testing::knownPlates())
+        drawings.push_back(toDxf(planOf(plate), options));
+    return drawings;
+}
+
 /// Area inside a closed row of corners with bulges, by the trapezoids of the chords and the circle segments
 /// beyond them: r^2 (a - sin a) / 2 with a the arc's angle.
 double areaByBulge(const json& vertices) {
@@ -100,10 +107,12 @@ protected:
 };
 
 TEST_P(DxfEachWay, EveryCutIsWhereTheRegionHasIt) {
-    for (const testing::KnownPlate& plate : testing::knownPlates()) {
+    const std::vector<json> reports = readBackAll(drawingsOfKnownPlates(options()));
+    for (std::size_t each = 0; each < reports.size(); ++each) {
+        const testing::KnownPlate plate = testing::knownPlates()[each];
         SCOPED_TRACE(plate.name);
         const CutPlan plan = planOf(plate);
-        const json report = readBack(toDxf(plan, options()));
+        const json& report = reports[each];
         std::vector<json> cuts = on(report, kLayerInside);
         ASSERT_EQ(cuts.size(), plan.inside.size());
         const std::vector<json> outside = on(report, kLayerOutside);
@@ -132,9 +141,11 @@ TEST_P(DxfEachWay, EveryCutIsWhereTheRegionHasIt) {
 }
 
 TEST_P(DxfEachWay, CutsAndDrilledHolesLeaveTheKnownArea) {
-    for (const testing::KnownPlate& plate : testing::knownPlates()) {
+    const std::vector<json> reports = readBackAll(drawingsOfKnownPlates(options()));
+    for (std::size_t each = 0; each < reports.size(); ++each) {
+        const testing::KnownPlate plate = testing::knownPlates()[each];
         SCOPED_TRACE(plate.name);
-        const json report = readBack(toDxf(planOf(plate), options()));
+        const json& report = reports[each];
         double area = 0;
         for (const json& entity : on(report, kLayerOutside))
             area += areaOf(entity);
@@ -246,12 +257,13 @@ TEST(Dxf, ASawnPlateHasNoRoundCutInside) {
 }
 
 TEST(Dxf, NoWordTouchesThePlate) {
-    for (const testing::KnownPlate& plate : testing::knownPlates()) {
-        DxfOptions options;
-        options.title = "A title";
-        options.warning = "Does not hold";
-        const json report = readBack(toDxf(planOf(plate), options));
-        const std::vector<json> notes = on(report, kLayerNote);
+    DxfOptions options;
+    options.title = "A title";
+    options.warning = "Does not hold";
+    const std::vector<json> reports = readBackAll(drawingsOfKnownPlates(options));
+    for (std::size_t each = 0; each < reports.size(); ++each) {
+        const testing::KnownPlate plate = testing::knownPlates()[each];
+        const std::vector<json> notes = on(reports[each], kLayerNote);
         EXPECT_GE(notes.size(), 3u);
         for (const json& note : notes) {
             const double y = note["y"], height = note["height"];
