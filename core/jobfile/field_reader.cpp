@@ -13,8 +13,6 @@ namespace {
 using units::Kind;
 using units::Range;
 
-/// Longer than any quantity; shown shortened instead of being handed on.
-constexpr std::size_t kLongestFigure = 80;
 /// A side that turns through almost a full circle; more is a slip.
 constexpr double kMostBulge = 50;
 
@@ -45,6 +43,11 @@ std::string FieldReader::pathOf(std::string_view key) const {
 }
 
 void FieldReader::add(std::string path, std::string message) {
+    // Messages are put together from pieces; as a sentence they agree with those of the quantities.
+    if (message.front() >= 'a' && message.front() <= 'z')
+        message.front() = static_cast<char>(message.front() - 'a' + 'A');
+    if (message.back() != '.' && message.back() != '?')
+        message += '.';
     m_findings.problems.push_back({std::move(path), std::move(message)});
 }
 
@@ -111,7 +114,7 @@ std::optional<double> FieldReader::figure(Kind kind, const std::string& path, co
     double base = 0;
     if (const double* number = value.number()) {
         base = fromPlain(kind, *number);
-    } else if (const std::string* text = value.text(); text && text->size() <= kLongestFigure) {
+    } else if (const std::string* text = value.text()) {
         const auto parsed = units::parseBase(kind, *text);
         if (!parsed) {
             add(path, parsed.problem().message);
@@ -120,7 +123,8 @@ std::optional<double> FieldReader::figure(Kind kind, const std::string& path, co
         base = *parsed;
         countUnits(kind, *text);
     } else {
-        add(path, describe(value) + " is no " + std::string(units::nameOf(kind)) + "; " + example(kind));
+        add(path, "must be a figure (" + std::string(units::nameOf(kind)) + "), not " + describe(value) +
+                      "; " + example(kind));
         return {};
     }
     if (base >= limits.low && base <= limits.high)
@@ -151,7 +155,7 @@ std::optional<Range<double>> FieldReader::figureRange(Kind kind, const std::stri
         return range;
     }
     const std::string* text = value.text();
-    if (!text || text->size() > kLongestFigure) {
+    if (!text) {
         const auto one = figure(kind, path, value, limits);
         return one ? std::optional(Range<double>::exactly(*one)) : std::nullopt;
     }
@@ -402,13 +406,18 @@ void FieldReader::corners(std::string_view key, std::vector<shape::Vertex>& out,
         out = std::move(read);
 }
 
-bool isTypedInInches(std::string_view text) {
-    for (const std::string_view mark : {"\"", "'", "″", "′", "in", "ft", "lb", "thou", "mil", "foot", "feet"})
-        if (text.find(mark) != std::string_view::npos)
+bool isTypedInInches(std::string_view typed) {
+    std::string text(typed);
+    for (char& c : text)
+        if (c >= 'A' && c <= 'Z')
+            c = static_cast<char>(c - 'A' + 'a');
+    for (const std::string_view mark :
+         {"\"", "'", "″", "′", "”", "in", "ft", "foot", "feet", "lb", "thou", "mil"})
+        if (text.find(mark) != std::string::npos)
             return true;
     // The US short ton, but not the metric tonne.
     const std::size_t ton = text.find("ton");
-    return ton != std::string_view::npos && text.substr(ton, 5) != "tonne";
+    return ton != std::string::npos && text.substr(ton, 5) != "tonne";
 }
 
 } // namespace pw::jobfile
