@@ -11,7 +11,8 @@ namespace pw::exchange {
 
 namespace {
 
-constexpr std::size_t kLineWidth = 72;
+/// Bytes; lines of the large warning stay about as wide as a plate.
+constexpr std::size_t kLineWidth = 48;
 constexpr std::size_t kMostWarningLines = 6;
 /// Line pitch over text height, and the usual width of a sign of the stroke font over its height.
 constexpr double kLinePitch = 1.7;
