@@ -62,7 +62,7 @@ bool FieldReader::has(std::string_view key) const {
 
 bool FieldReader::missing(std::string_view key) {
     if (!has(key))
-        problem(key, "is missing here");
+        problem(key, "missing; a row needs it as well as its other figures");
     return false;
 }
 
@@ -129,7 +129,7 @@ std::optional<double> FieldReader::figure(Kind kind, const std::string& path, co
     }
     if (base >= limits.low && base <= limits.high)
         return base;
-    add(path, outside(describe(value), limits.words) + ", " + example(kind));
+    add(path, outside(describe(value), limits.words));
     return {};
 }
 
@@ -167,7 +167,7 @@ std::optional<Range<double>> FieldReader::figureRange(Kind kind, const std::stri
     countUnits(kind, *text);
     if (parsed->low >= limits.low && parsed->high <= limits.high && parsed->low <= parsed->high)
         return *parsed;
-    add(path, outside(describe(value), limits.words) + ", " + example(kind));
+    add(path, outside(describe(value), limits.words));
     return {};
 }
 

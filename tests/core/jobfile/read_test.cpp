@@ -249,6 +249,18 @@ TEST(ReadJob, AWordNobodyKnowsComesWithTheListOfThoseThatAreKnown) {
     expectProblem("springs[0].ends", "open", {"closed ground, closed, plain ground, plain"});
 }
 
+TEST(ReadJob, AThreadNobodyCanReadIsRefused) {
+    for (const std::string_view path :
+         {"screw.thread", "plate.bore_thread", "ram.rod", "hub.bolts.thread", "legs.thread"}) {
+        expectProblem(path, "M2OO", {"M2OO", "M20"});
+        expectProblem(path, "5/8", {"\"5/8\"", "5/8-11"});
+        expectProblem(path, 20, {"text", "20"});
+    }
+    EXPECT_TRUE(readWith("screw.thread", "5/8-18 UNF").problems.empty());
+    EXPECT_TRUE(readWith("screw.thread", "1-1/4-7").problems.empty());
+    EXPECT_TRUE(readWith("screw.thread", "Tr 24x5").problems.empty());
+}
+
 TEST(ReadJob, NoneOrTooManyStationsAreRefused) {
     expectProblem("stations.count", 0, {"0", "from 1 to 200"});
     expectProblem("stations.count", -6, {"-6", "from 1 to 200"});
@@ -345,11 +357,11 @@ TEST(ReadJob, AnOutlineMustSayItsShape) {
 }
 
 TEST(ReadJob, HalfAReadingOrHalfAPlaceIsAProblem) {
-    expectProblem("springs[0].loads", Tree::List{Tree(Tree::Object{{"length", "60 mm"}})}, {"missing"},
+    expectProblem("springs[0].loads", Tree::List{Tree(Tree::Object{{"length", "60 mm"}})}, {"Missing"},
                   "springs[0].loads[0].force");
-    expectProblem("keep_clear", Tree::List{Tree(Tree::Object{{"at", Tree::List{90, 0}}})}, {"missing"},
+    expectProblem("keep_clear", Tree::List{Tree(Tree::Object{{"at", Tree::List{90, 0}}})}, {"Missing"},
                   "keep_clear[0].diameter");
-    expectProblem("plate.holes", Tree::List{Tree(Tree::Object{{"diameter", 8}})}, {"missing"},
+    expectProblem("plate.holes", Tree::List{Tree(Tree::Object{{"diameter", 8}})}, {"Missing"},
                   "plate.holes[0].at");
 }
 
