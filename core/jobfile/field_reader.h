@@ -113,8 +113,8 @@ public:
     void numbers(std::string_view key, std::vector<double>& out, double low, double high, std::size_t most);
     void text(std::string_view key, std::string& out);
     void thread(std::string_view key, std::string& out);
-    void boltGrade(std::string_view key, std::string& out);
-    void nutGrade(std::string_view key, std::string& out);
+    void screwGrade(std::string_view key, std::string& out, std::string_view thread);
+    void nutGrade(std::string_view key, std::string& out, std::string_view thread);
     void material(std::string_view key, job::Given<job::Material>& out);
     void points(std::string_view key, std::vector<job::PointXY>& out, std::size_t most);
     /// Corners of a polygon: ["x", "y"], ["x", "y", bulge] or {"at": ["x", "y"], "bulge": number}.
@@ -206,8 +206,9 @@ private:
                                           std::span<const std::string_view> words);
     std::optional<job::PointXY> point(const std::string& path, const Tree& value);
     std::optional<shape::Vertex> corner(const std::string& path, const Tree& value);
-    void checkedName(std::string_view key, std::string& out,
-                     std::optional<std::string> (*whatIsWrong)(std::string_view));
+    /// Text that must be known: `trouble` says what is wrong with it.
+    template<class Trouble>
+    void checkedName(std::string_view key, std::string& out, Trouble trouble);
     void countUnits(units::Kind kind, std::string_view text);
     void add(std::string path, std::string message);
 

@@ -16,7 +16,7 @@ constexpr Limits<units::Angle> kHalfAngle{units::Angle::fromDegree(0.01), units:
 void readBolts(FieldReader& figures, job::Bolts& bolts) {
     figures.whole("count", bolts.count, 1, 50);
     figures.thread("thread", bolts.thread);
-    figures.boltGrade("grade", bolts.grade);
+    figures.screwGrade("grade", bolts.grade, bolts.thread);
     figures.quantity("engagement", bolts.engagement, kSize);
 }
 
