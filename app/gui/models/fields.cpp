@@ -1,5 +1,8 @@
 #include "app/gui/models/fields.h"
 
+#include "core/material/grades.h"
+#include "core/material/material.h"
+
 #include <algorithm>
 #include <QCoreApplication>
 
@@ -35,15 +38,34 @@ public:
                 {"rectangle", tr("Rectangle or square")},
                 {"polygon", tr("Polygon, from the file")}};
     }
+    /// The usual ones, as far as the tables know them; any other name can be typed.
+    static Choices known(std::initializer_list<const char*> usual, const std::vector<std::string>& names) {
+        Choices choices;
+        for (const char* name : usual)
+            if (std::find(names.begin(), names.end(), name) != names.end())
+                choices.emplace_back(QString::fromUtf8(name), inWords(name));
+        return choices;
+    }
+    static QString inWords(std::string_view name) {
+        if (name == "unknown scrap")
+            return tr("Unknown scrap");
+        if (name == "cast iron")
+            return tr("Cast iron");
+        return QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
+    }
     static Choices steels() {
-        return {{"unknown scrap", tr("Unknown scrap")}, {"S235", "S235"}, {"S275", "S275"}, {"S355", "S355"},
-                {"A36", "A36"},                         {"1018", "1018"}, {"1045", "1045"}, {"4140", "4140"}};
+        return known({"unknown scrap", "S235", "S275", "S355", "E295", "A36", "A572-50", "1018", "1045", "4140", "cast iron"},
+                     material::names());
     }
     static Choices materials() {
-        return {{"unknown scrap", tr("Unknown")}, {"S235", "S235"},   {"S355", "S355"},
-                {"1045", "1045"},                 {"4140", "4140"},   {"cast iron", tr("Cast iron")}};
+        return known({"unknown scrap", "S235", "S355", "A36", "1018", "1045", "4140", "cast iron"}, material::names());
     }
-    static Choices yesNo() { return {{"false", tr("No")}, {"true", tr("Yes")}}; }
+    static Choices grades(const std::vector<std::string>& names) {
+        Choices choices;
+        for (const auto& name : names)
+            choices.emplace_back(QString::fromStdString(name), QString::fromStdString(name));
+        return choices;
+    }
 
     static FieldGroup squeezed(const Tree& tree);
     static FieldGroup stations(const Tree& tree);
@@ -321,14 +343,7 @@ FieldGroup Words::centre() {
                         .kind = FieldKind::OpenChoice,
                         .how = tr("Stamped on its head or end. No stamp: take the lowest."),
                         .sketch = Sketch::ThreadPitch,
-                        .choices = {{"4.8", "4.8"},
-                                    {"5.6", "5.6"},
-                                    {"8.8", "8.8"},
-                                    {"10.9", "10.9"},
-                                    {"SAE 2", "SAE 2"},
-                                    {"SAE 5", "SAE 5"},
-                                    {"SAE 8", "SAE 8"},
-                                    {"B7", "B7"}}});
+                        .choices = grades(material::screwGradeNames())});
     g.fields.push_back({.path = "plate.bore",
                         .label = tr("Bore"),
                         .kind = FieldKind::Length,
@@ -401,7 +416,7 @@ FieldGroup Words::centre() {
                         .kind = FieldKind::OpenChoice,
                         .how = tr("Stamped on a face of the nut."),
                         .sketch = Sketch::Washer,
-                        .choices = {{"5", "5"}, {"8", "8"}, {"10", "10"}, {"SAE 2", "SAE 2"}, {"SAE 5", "SAE 5"}}});
+                        .choices = grades(material::nutGradeNames())});
     g.fields.push_back({.path = "screw.nut_height",
                         .label = tr("Nut height"),
                         .kind = FieldKind::Length,

@@ -1,5 +1,6 @@
 #include "app/gui/panels/field_editor.h"
 
+#include "app/gui/models/assumed_text.h"
 #include "app/gui/models/field_text.h"
 #include "app/gui/widgets/field_flow.h"
 
@@ -125,12 +126,15 @@ void FieldEditor::show() {
             words = m_field.how;
         needed = true;
     } else if (empty) {
-        QString assumed = m_field.assumed;
+        QString assumed = assumedText(m_field.path, m_document.job(), m_report, m_units);
+        if (assumed.isEmpty())
+            assumed = m_field.assumed;
+        const bool none = assumed.isEmpty();
         for (const auto& [key, shown] : m_field.choices)
             if (key == assumed)
                 assumed = shown;
         m_box->setAssumed(withLocalMark(assumed, QLocale()));
-        m_box->setState(m_field.assumed.isEmpty() ? FieldState::Empty : FieldState::Assumed);
+        m_box->setState(none ? FieldState::Empty : FieldState::Assumed);
     } else if (const auto problem = m_document.problemAt(m_field.path)) {
         m_box->setState(FieldState::NotUnderstood);
         words = *problem;

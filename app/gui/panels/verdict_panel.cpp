@@ -130,33 +130,57 @@ private:
     bool m_short = false;
 };
 
-/// Cautions that apply: the first stands out. Never scrolls away.
+/// Cautions that apply: the first stands out. Never scrolls away. Where there is no room for all of them the first two
+/// stand and the rest are one click away.
 class VerdictPanel::Cautions : public QWidget {
 public:
-    explicit Cautions(QWidget* parent) : QWidget(parent) {
+    explicit Cautions(QWidget* parent)
+        : QWidget(parent), m_link(new WordButton({}, WordButton::Style::Link, this)) {
         QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
         policy.setHeightForWidth(true);
         setSizePolicy(policy);
+        m_link->setOpens(true);
+        m_link->setCheckable(true);
+        connect(m_link, &QAbstractButton::toggled, this, [this](bool open) {
+            m_open = open;
+            settle();
+        });
     }
 
     void set(const std::vector<std::string>& cautions) {
+        m_bold.clear();
         m_first.clear();
-        QStringList rest;
-        for (const auto& caution : cautions) {
-            if (m_first.isEmpty())
-                m_first = local(caution);
-            else
-                rest << local(caution);
+        m_rest.clear();
+        for (std::size_t i = 0; i < cautions.size(); ++i) {
+            const QString text = local(cautions[i]);
+            if (i == 0) {
+                const qsizetype stop = text.indexOf(QStringLiteral(". "));
+                m_bold = stop < 0 ? text : text.left(stop + 1);
+                m_first = stop < 0 ? QString() : text.mid(stop + 2);
+            } else if (i == 1) {
+                m_first += (m_first.isEmpty() ? QString() : QStringLiteral(" ")) + text;
+            } else {
+                m_rest << text;
+            }
         }
-        m_rest = rest.join(QLatin1Char(' '));
-        setVisible(!m_first.isEmpty());
-        setAccessibleName(VerdictPanel::tr("Cautions: %1 %2").arg(m_first, m_rest));
-        updateGeometry();
-        update();
+        setVisible(!m_bold.isEmpty());
+        setAccessibleName(VerdictPanel::tr("Cautions: %1 %2 %3").arg(m_bold, m_first, m_rest.join(QLatin1Char(' '))));
+        settle();
     }
 
+    /// Is there room for all of them without asking?
+    void setRoomy(bool roomy) {
+        if (roomy == m_roomy)
+            return;
+        m_roomy = roomy;
+        settle();
+    }
+    int heightOfAll(int width) const { return static_cast<int>(std::ceil(paint(nullptr, width, true))); }
+
     bool hasHeightForWidth() const override { return true; }
-    int heightForWidth(int width) const override { return static_cast<int>(std::ceil(paint(nullptr, width))); }
+    int heightForWidth(int width) const override {
+        return static_cast<int>(std::ceil(paint(nullptr, width, showsAll())));
+    }
     QSize sizeHint() const override { return {Look::now().px(330), heightForWidth(Look::now().px(330))}; }
     QSize minimumSizeHint() const override { return {Look::now().px(180), Look::now().px(30)}; }
 
@@ -166,20 +190,36 @@ protected:
         painter.fillRect(rect(), Look::now().colours().ground);
         painter.setPen(Look::now().colours().rule);
         painter.drawLine(0, 0, width(), 0);
-        paint(&painter, width());
+        paint(&painter, width(), showsAll());
     }
+    void resizeEvent(QResizeEvent*) override { placeLink(); }
 
 private:
-    double paint(QPainter* painter, int width) const {
+    bool showsAll() const { return m_roomy || m_open; }
+    bool hasLink() const { return !m_roomy && !m_rest.isEmpty(); }
+
+    void settle() {
+        m_link->setText(m_open ? VerdictPanel::tr("Fewer cautions")
+                               : VerdictPanel::tr("%1 more cautions").arg(m_rest.size()));
+        m_link->setVisible(hasLink());
+        placeLink();
+        updateGeometry();
+        update();
+    }
+
+    void placeLink() {
+        const Look& look = Look::now();
+        const int high = look.px(28);
+        m_link->setGeometry(look.px(12), height() - high - look.px(3), width() - look.px(24), high);
+    }
+
+    double paint(QPainter* painter, int width, bool all) const {
         const Look& look = Look::now();
         const double left = look.pxF(16), inner = width - 2 * left;
-        // Long cautions are set in the smallest type rather than cut.
-        const bool longOne = m_rest.size() + m_first.size() > 170;
-        const Type bold = longOne ? Type::LabelBold : Type::RowBold, plain = longOne ? Type::Label : Type::Row;
         double y = look.pxF(8);
-        for (const auto& [words, type] : {std::pair(m_first, bold), std::pair(m_rest, plain)}) {
+        const auto text = [&](const QString& words, Type type) {
             if (words.isEmpty())
-                continue;
+                return;
             const auto wrapped = wrapText(words, look.font(type), inner);
             if (painter) {
                 painter->setFont(look.font(type));
@@ -187,11 +227,25 @@ private:
                 drawWrapped(*painter, wrapped, {left, y});
             }
             y += wrapped.height();
-        }
+        };
+        // Long cautions are set in the smallest type rather than cut.
+        const bool tight = m_bold.size() + m_first.size() > 150;
+        text(m_bold, tight ? Type::LabelBold : Type::RowBold);
+        text(m_first, tight ? Type::Label : Type::Row);
+        if (all)
+            for (const QString& caution : m_rest) {
+                y += look.pxF(4);
+                text(caution, Type::Label);
+            }
+        if (hasLink())
+            y += look.pxF(24);
         return y + look.pxF(8);
     }
 
-    QString m_first, m_rest;
+    QString m_bold, m_first;
+    QStringList m_rest;
+    bool m_roomy = false, m_open = false;
+    WordButton* m_link;
 };
 
 namespace {
@@ -298,6 +352,9 @@ void VerdictPanel::paintEvent(QPaintEvent*) {
 }
 
 void VerdictPanel::resizeEvent(QResizeEvent*) {
+    // All cautions stand when the head, the figures and eight rows still fit above them.
+    const int above = m_head->heightForWidth(width()) + Look::now().px(120 + 27 + 8 * 35);
+    m_cautions->setRoomy(height() - above >= m_cautions->heightOfAll(width()));
     foldRows();
 }
 

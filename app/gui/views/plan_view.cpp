@@ -1,10 +1,11 @@
 #include "app/gui/views/plan_view.h"
 
 #include "app/gui/models/field_text.h"
-#include "app/gui/widgets/colour.h"
+#include "app/gui/views/scale_legend.h"
 #include "app/gui/widgets/segments.h"
 #include "app/gui/widgets/stress_scale.h"
-#include "app/gui/views/scale_legend.h"
+#include "core/job/assumed.h"
+#include "core/material/material.h"
 
 #include <algorithm>
 #include <cmath>
@@ -148,11 +149,11 @@ void PlanView::settleField() {
         const double worst = std::max(field ? field->peakStressMpa : 0.0, picture->vonMises.maxCoeff());
         const double unit = inch ? units::Stress::fromKsi(1).mpa() : 1.0;
         m_scaleTop = scaleTop(worst / unit) * unit;
-        const auto& steel = m_document.job().plate.steel;
-        if (steel && steel->yield)
-            m_yield = steel->yield->mpa();
-        else if (field && m_report->plate.firstYieldFactor)
-            m_yield = field->peakStressMpa * *m_report->plate.firstYieldFactor;
+        const auto& plate = m_document.job().plate;
+        const auto steel = material::resolve(job::assume(m_document.job()).steel,
+                                             plate.thickness.value_or(units::Length()));
+        if (steel)
+            m_yield = steel->yield.mpa();
         m_layer.set(picture, FieldLayer::What::Stress, m_scaleTop, m_yield);
     } else if (m_view == View::Deflection && picture && picture->deflection.size() > 0) {
         const double unit = inch ? units::kMmPerInch : 1.0;
