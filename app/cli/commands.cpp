@@ -1,0 +1,148 @@
+#include "app/cli/commands.h"
+
+#include "app/engine/check.h"
+#include "app/engine/report_json.h"
+#include "app/engine/words.h"
+#include "app/engine/write.h"
+#include "core/jobfile/json.h"
+#include "core/jobfile/read.h"
+
+#include <charconv>
+#include <CLI/CLI.hpp>
+#include <iostream>
+
+namespace pw::cli {
+
+namespace {
+
+constexpr int kGood = 0, kWeak = 1, kBadInput = 2;
+
+/// Thrown with what is wrong in the input; everything is said in one go.
+struct BadInput {
+    std::string text;
+};
+
+job::Job readJob(const std::string& file, std::ostream& err) {
+    const auto tree = jobfile::loadTree(file);
+    if (!tree)
+        throw BadInput{util::toText(tree.problem()) + "\n"};
+    jobfile::Reading reading = jobfile::readJob(*tree);
+    if (!reading.problems.empty())
+        throw BadInput{file + " has " +
+                       (reading.problems.size() == 1 ? std::string("a figure") : std::string("figures")) +
+                       " to mend:\n" + util::toText(reading.problems)};
+    for (const std::string& key : reading.unknownKeys)
+        err << "note: " << file << ": not known and left alone: " << key << "\n";
+    return std::move(reading.job);
+}
+
+shape::Point parsePlace(const std::string& text) {
+    const auto wrong = [&] {
+        return BadInput{"--at: not a place: \"" + text + "\". Write it in mm like --at=35,-12.5\n"};
+    };
+    const std::size_t comma = text.find(',');
+    if (comma == std::string::npos)
+        throw wrong();
+    shape::Point p;
+    const auto read = [&](std::string_view part, double& value) {
+        const auto [end, error] = std::from_chars(part.data(), part.data() + part.size(), value);
+        if (error != std::errc() || end != part.data() + part.size() || !(std::abs(value) < 1e6))
+            throw wrong();
+    };
+    const std::string_view view(text);
+    read(view.substr(0, comma), p.x);
+    read(view.substr(comma + 1), p.y);
+    return p;
+}
+
+int statusOf(const engine::Report& report) {
+    return engine::mayBeMade(report.grade) ? kGood : kWeak;
+}
+
+int doCheck(const std::string& file, bool json, const std::vector<std::string>& at, std::ostream& out,
+            std::ostream& err) {
+    engine::CheckOptions options;
+    for (const std::string& text : at)
+        options.at.push_back(parsePlace(text));
+    const job::Job job = readJob(file, err);
+    const engine::Report report = engine::check(job, options);
+    out << (json ? jobfile::toJson(engine::toTree(report)) : engine::toWords(job, report));
+    return statusOf(report);
+}
+
+using Write = util::Status (*)(const job::Job&, const engine::Report&, const std::filesystem::path&, bool);
+
+int doWrite(const std::string& file, const std::string& target, bool anyway, Write write, std::ostream& out,
+            std::ostream& err) {
+    const job::Job job = readJob(file, err);
+    const engine::Report report = engine::check(job);
+    if (!engine::mayBeMade(report.grade) && !anyway) {
+        err << target << ": not written. " << verdict::wordOf(report.grade) << ": " << report.reason
+            << "\nAdd --anyway to write it all the same, marked on its face.\n";
+        return kWeak;
+    }
+    const util::Status status = write(job, report, target, anyway);
+    if (!status) {
+        err << util::toText(status.problem()) << "\n";
+        return report.grade == verdict::Grade::Incomplete ? kWeak : kBadInput;
+    }
+    out << verdict::wordOf(report.grade) << ": " << report.reason << "\nWrote " << target << "\n";
+    return kGood;
+}
+
+} // namespace
+
+int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
+        const OpenWindow& openWindow) {
+    CLI::App app{"Platewright: compressor plates and pullers from scrap steel, checked before they are cut.\n"
+                 "With a job file and no command word it opens the window."};
+    app.name("platewright");
+    app.set_version_flag("--version", "platewright " PW_VERSION);
+    app.footer(
+        "Exit status: 0 holds or thin; 1 sets, breaks or incomplete; 2 bad input or bad command line.");
+
+    std::string job, target, windowJob;
+    std::vector<std::string> at;
+    bool json = false, anyway = false;
+    app.add_option("job", windowJob, "a job file (NAME.plate.json) to open in the window");
+
+    CLI::App* check = app.add_subcommand("check", "say whether the tool holds, and why");
+    check->add_option("job", job, "the job file")->required();
+    check->add_flag("--json", json, "print the whole report as JSON");
+    check->add_option("--at", at, "add the field at a place X,Y (mm, plate coordinates); may be given again")
+        ->allow_extra_args(false)
+        ->take_all();
+    const auto addWriter = [&](const char* name, const char* what, const char* file) {
+        CLI::App* command = app.add_subcommand(name, what);
+        command->add_option("job", job, "the job file")->required();
+        command->add_option("-o,--output", target, file)->required();
+        command->add_flag("--anyway", anyway,
+                          "write it even when the verdict is sets, breaks or incomplete, marked");
+        return command;
+    };
+    CLI::App* cut = addWriter("cut", "write the cut file", "the file to write, NAME.dxf");
+    CLI::App* solid = addWriter("solid", "write the plate as a solid", "the file to write, NAME.step");
+    app.require_subcommand(0, 1);
+
+    try {
+        app.parse(argc, argv);
+    } catch (const CLI::ParseError& error) {
+        const bool asked = error.get_exit_code() == 0; // --help, --version
+        app.exit(error, out, err);
+        return asked ? kGood : kBadInput;
+    }
+    try {
+        if (check->parsed())
+            return doCheck(job, json, at, out, err);
+        if (cut->parsed())
+            return doWrite(job, target, anyway, engine::writeCut, out, err);
+        if (solid->parsed())
+            return doWrite(job, target, anyway, engine::writeSolid, out, err);
+        return openWindow(windowJob.empty() ? std::nullopt : std::optional<std::filesystem::path>(windowJob));
+    } catch (const BadInput& bad) {
+        err << bad.text;
+        return kBadInput;
+    }
+}
+
+} // namespace pw::cli

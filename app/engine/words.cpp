@@ -1,0 +1,140 @@
+#include "app/engine/words.h"
+
+#include "core/units/format.h"
+
+#include <algorithm>
+
+namespace pw::engine {
+
+namespace {
+
+using units::show;
+using units::System;
+using verdict::Grade;
+
+constexpr std::size_t kWidth = 96;
+
+/// Columns a UTF-8 text takes (one a code point; nothing wider is used here).
+std::size_t columns(std::string_view text) {
+    return static_cast<std::size_t>(std::count_if(
+        text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
+}
+
+/// The text broken at blanks, the first line after `head`, the rest indented as far.
+std::string wrapped(const std::string& head, const std::string& text) {
+    std::string out = head, line;
+    const std::string indent(columns(head), ' ');
+    std::size_t at = 0;
+    while (at < text.size()) {
+        const std::size_t end = std::min(text.find(' ', at), text.size());
+        const std::string word = text.substr(at, end - at);
+        if (!line.empty() && columns(head) + columns(line) + 1 + columns(word) > kWidth) {
+            out += line + "\n" + indent;
+            line.clear();
+        }
+        line += (line.empty() ? "" : " ") + word;
+        at = end + 1;
+    }
+    return out + line + "\n";
+}
+
+std::string padded(std::string text, std::size_t width) {
+    const std::size_t have = columns(text);
+    return have < width ? text + std::string(width - have, ' ') : text;
+}
+
+/// In the job's units, the other ones behind.
+template<class Q>
+std::string both(const Q& value, System system) {
+    return show(value, system) + " (" +
+           show(value, system == System::Metric ? System::Inch : System::Metric) + ")";
+}
+
+std::string row(const std::string& label, const std::string& text) {
+    return wrapped(padded(label, 14), text);
+}
+
+std::string list(const std::string& title, const std::vector<std::string>& lines, bool numbered) {
+    if (lines.empty())
+        return {};
+    std::string out = "\n" + title + "\n";
+    for (std::size_t i = 0; i < lines.size(); ++i)
+        out += wrapped(numbered ? padded("  " + std::to_string(i + 1) + ".", 5) : "  - ", lines[i]);
+    return out;
+}
+
+std::string figures(const Report& report) {
+    const System system = report.preferred;
+    std::string out;
+    if (report.load.total) {
+        std::string text = show(*report.load.total, system) + " in all";
+        if (report.load.perStation)
+            text += ", " + show(*report.load.perStation, system) + " a station";
+        out += row("Load", text + (report.load.source == "springs" ? ", from the springs" : ", as given"));
+    }
+    if (report.screw.stopTorque)
+        out += row("Stop at", both(*report.screw.stopTorque, system) + " on the wrench");
+    if (report.screw.torqueRange)
+        out += row("It takes", show(*report.screw.torqueRange, system) + " to reach full load");
+    if (report.screw.ratedLoad)
+        out += row("Rated load", both(*report.screw.ratedLoad, system));
+    if (report.screw.stamp)
+        out += row("Stamp", both(*report.screw.stamp, system));
+    if (report.proof.load) {
+        std::string text = both(*report.proof.load, system);
+        if (report.proof.reading && report.proof.readingAt)
+            text += "; a dial from " + show(*report.proof.readingAt, system) +
+                    " off the middle to the rim reads " + show(*report.proof.reading, system) +
+                    ", and goes back to within " + show(report.proof.returnWithin, system);
+        out += row("Proof load", text);
+    }
+    if (report.plate.massKg)
+        out += row("Plate weighs", both(units::Mass::fromKg(*report.plate.massKg), system));
+    return out;
+}
+
+std::string checkRows(const Report& report) {
+    if (report.checks.empty())
+        return {};
+    std::string out = "\nChecks, weakest first\n";
+    for (const verdict::Check& check : report.checks) {
+        std::string head =
+            "  " + padded(std::string(verdict::wordOf(check.grade)), 11) + padded(check.title, 26) + " ";
+        out += wrapped(head, check.basis);
+    }
+    return out;
+}
+
+} // namespace
+
+std::string toWords(const job::Job& job, const Report& report) {
+    std::string out;
+    if (!report.title.empty())
+        out += wrapped("", report.title) + "\n";
+    out += wrapped(padded(std::string(verdict::wordOf(report.grade)), 14), report.reason);
+    if (const verdict::Check* weakest = report.find(report.weakest)) {
+        std::string text = weakest->title;
+        if (weakest->margin && weakest->wanted)
+            text += ", " + units::number(*weakest->margin) + " against " + units::number(*weakest->wanted) +
+                    " wanted";
+        out += row("Weakest link", text);
+    }
+    out += figures(report);
+    std::vector<std::string> needed, wrong;
+    for (const Missing& m : report.missing)
+        needed.push_back(m.field + ": " + m.how);
+    for (const util::Problem& p : report.problems)
+        wrong.push_back(util::toText(p));
+    out += list("Needed first", needed, false);
+    out += list("Wrong", wrong, false);
+    out += checkRows(report);
+    out += list("Assumed", report.assumptions, false);
+    if (report.grade == Grade::Holds || report.grade == Grade::Thin)
+        out += list("Order of work", report.steps, true);
+    else if (job.work != job::Work::Pull && !report.steps.empty() && report.grade != Grade::Incomplete)
+        out += "\nDo not squeeze with this plate.\n";
+    out += list("Cautions", report.cautions, false);
+    return out;
+}
+
+} // namespace pw::engine

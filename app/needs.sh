@@ -1,0 +1,21 @@
+# What the project needs from Debian 12, and a function that installs what is missing. Sourced by run.sh and tests/run.sh.
+needs_build=(build-essential cmake ninja-build qt6-base-dev libgl-dev libeigen3-dev libcgal-dev
+  libocct-modeling-algorithms-dev libocct-data-exchange-dev nlohmann-json3-dev libcli11-dev libgtest-dev
+  libbenchmark-dev fonts-sil-andika fonts-dejavu-core)
+needs_tests=(python3 python3-ezdxf poppler-utils xvfb)
+
+install_missing() {
+  local missing=() package
+  for package in "$@"; do
+    dpkg-query -W -f='${Status}' "$package" 2>/dev/null | grep -q 'ok installed' || missing+=("$package")
+  done
+  [ ${#missing[@]} -eq 0 ] && return 0
+  local root=()
+  if [ "$(id -u)" -ne 0 ]; then
+    command -v sudo >/dev/null || { echo "These packages are missing: ${missing[*]}. Install them as root." >&2; return 1; }
+    root=(sudo)
+  fi
+  echo "Installing: ${missing[*]}"
+  "${root[@]}" apt-get update -qq
+  "${root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "${missing[@]}" >/dev/null
+}

@@ -1,0 +1,235 @@
+#include "app/cli/commands.h"
+
+#include "core/jobfile/json.h"
+#include "core/util/write_file.h"
+
+#include <filesystem>
+#include <fstream>
+#include <gtest/gtest.h>
+#include <sstream>
+
+using namespace pw;
+namespace fs = std::filesystem;
+
+namespace {
+
+struct Outcome {
+    int status = 0;
+    std::string out, err;
+    bool windowOpened = false;
+};
+
+Outcome run(std::vector<std::string> words) {
+    words.insert(words.begin(), "platewright");
+    std::vector<const char*> argv;
+    for (const std::string& word : words)
+        argv.push_back(word.c_str());
+    Outcome o;
+    std::ostringstream out, err;
+    o.status = cli::run(static_cast<int>(argv.size()), argv.data(), out, err, [&](const auto&) {
+        o.windowOpened = true;
+        return 0;
+    });
+    o.out = out.str();
+    o.err = err.str();
+    return o;
+}
+
+/// A folder of its own for each test, gone afterwards.
+class Commands : public ::testing::Test {
+protected:
+    void SetUp() override {
+        m_folder =
+            fs::temp_directory_path() /
+            (std::string("platewright_") + ::testing::UnitTest::GetInstance()->current_test_info()->name());
+        fs::remove_all(m_folder);
+        fs::create_directories(m_folder);
+    }
+    void TearDown() override { fs::remove_all(m_folder); }
+
+    std::string path(const std::string& name) const { return (m_folder / name).string(); }
+    std::string write(const std::string& name, const std::string& content) const {
+        std::ofstream(path(name), std::ios::binary) << content;
+        return path(name);
+    }
+    static std::string read(const std::string& file) { return *util::readFile(file); }
+    static std::string sample(const std::string& name) {
+        return std::string(PW_SAMPLES) + "/" + name + ".plate.json";
+    }
+    int filesIn() const { return static_cast<int>(std::distance(fs::directory_iterator(m_folder), {})); }
+
+    fs::path m_folder;
+};
+
+} // namespace
+
+TEST_F(Commands, CheckSaysHoldsInWordsAndExitsZero) {
+    const Outcome o = run({"check", sample("mill_lane_six_pin")});
+    EXPECT_EQ(o.status, 0) << o.err;
+    EXPECT_NE(o.out.find("holds"), std::string::npos);
+    EXPECT_TRUE(o.err.empty()) << o.err;
+}
+
+TEST_F(Commands, CheckOfAPlateThatDoesNotHoldExitsOne) {
+    EXPECT_EQ(run({"check", sample("mill_lane_six_pin_thin")}).status, 1);
+}
+
+TEST_F(Commands, JsonHasTheKeysThatOutsideChecksDependOn) {
+    const Outcome o = run({"check", sample("mill_lane_six_pin"), "--json", "--at=30,5", "--at=-30,-5"});
+    ASSERT_EQ(o.status, 0) << o.err;
+    const auto tree = jobfile::fromJson(o.out);
+    ASSERT_TRUE(tree) << tree.problem().message;
+    for (const char* path : {"platewright",
+                             "title",
+                             "verdict",
+                             "weakest",
+                             "load.total_N",
+                             "load.per_station_N",
+                             "load.energy_J",
+                             "load.source",
+                             "checks[0].id",
+                             "checks[0].member",
+                             "checks[0].verdict",
+                             "checks[0].demand",
+                             "checks[0].capacity",
+                             "checks[0].unit",
+                             "checks[0].margin",
+                             "checks[0].wanted",
+                             "checks[0].basis",
+                             "checks[0].source",
+                             "plate.by_book.moment_Nmm_per_mm",
+                             "plate.by_book.stress_MPa",
+                             "plate.by_book.deflection_mm",
+                             "plate.by_book.ligament_efficiency",
+                             "plate.field.peak_stress_MPa",
+                             "plate.field.peak_at_mm",
+                             "plate.field.bore_edge_stress_MPa",
+                             "plate.field.access_hole_stress_MPa",
+                             "plate.field.deflection_mm",
+                             "plate.field.error_percent",
+                             "plate.field.unknowns",
+                             "plate.field.sector_of",
+                             "plate.field.solve_ms",
+                             "plate.first_yield_factor",
+                             "plate.collapse_factor",
+                             "plate.set_mm",
+                             "plate.set_at_proof_mm",
+                             "plate.points[0].x",
+                             "plate.points[1].w_mm",
+                             "plate.points[1].Mx",
+                             "plate.points[1].My",
+                             "plate.points[1].Mxy",
+                             "plate.points[1].stress_top_MPa[2]",
+                             "plate.points[1].von_mises_MPa",
+                             "screw.torque_Nm",
+                             "screw.torque_range_Nm",
+                             "screw.stop_torque_Nm",
+                             "screw.rated_load_N",
+                             "screw.stamp_N",
+                             "hub.pressure_MPa",
+                             "hub.pull_N",
+                             "hub.heat_to_free_C",
+                             "travel.release_mm",
+                             "travel.to_solid_mm",
+                             "travel.thread_left_mm",
+                             "proof.load_N",
+                             "proof.torque_Nm",
+                             "proof.reading_mm",
+                             "proof.reading_at_mm",
+                             "proof.return_within_mm",
+                             "assumptions",
+                             "cautions",
+                             "changes"})
+        EXPECT_TRUE(tree->at(path)) << path;
+    EXPECT_EQ(*tree->find("verdict")->text(), "holds");
+    EXPECT_EQ(*tree->at("plate.field.sector_of")->number(), 12);
+}
+
+TEST_F(Commands, CutAndSolidAreWrittenForAPlateThatHolds) {
+    EXPECT_EQ(run({"cut", sample("mill_lane_six_pin"), "-o", path("a.dxf")}).status, 0);
+    EXPECT_NE(read(path("a.dxf")).find("AC1015"), std::string::npos);
+    const Outcome o = run({"solid", sample("mill_lane_six_pin"), "-o", path("a.step")});
+    EXPECT_EQ(o.status, 0) << o.err;
+    EXPECT_EQ(read(path("a.step")).rfind("ISO-10303-21", 0), 0u);
+    EXPECT_EQ(filesIn(), 2);
+}
+
+TEST_F(Commands, NothingIsWrittenOnABadVerdictUnlessAskedAndThenItSaysSo) {
+    const std::string job = sample("mill_lane_six_pin_thin");
+    for (const char* command : {"cut", "solid"}) {
+        const std::string file =
+            path(std::string("thin") + (std::string(command) == "cut" ? ".dxf" : ".step"));
+        const Outcome refused = run({command, job, "-o", file});
+        EXPECT_EQ(refused.status, 1);
+        EXPECT_FALSE(fs::exists(file));
+        EXPECT_NE(refused.err.find("--anyway"), std::string::npos);
+        const Outcome written = run({command, job, "-o", file, "--anyway"});
+        EXPECT_EQ(written.status, 0) << written.err;
+        EXPECT_NE(read(file).find("DO NOT USE"), std::string::npos);
+    }
+}
+
+TEST_F(Commands, BadInputExitsTwoNamesTheFileAndWritesNothing) {
+    const std::string good = read(sample("mill_lane_six_pin"));
+    const std::vector<std::string> bad = {
+        path("missing.plate.json"),
+        m_folder.string(),
+        write("empty.plate.json", ""),
+        write("cut_short.plate.json", good.substr(0, good.size() / 2)),
+        write("binary.plate.json", std::string("\x7f"
+                                               "ELF\0\x01\x02",
+                                               7)),
+        write("newer.plate.json", R"({"platewright": 99})"),
+        write("no_version.plate.json", R"({"work": "compress"})"),
+        write("no_unit.plate.json",
+              R"({"platewright": 1, "work": "compress", "plate": {"thickness": "12"}})"),
+        write("wrong_unit.plate.json",
+              R"({"platewright": 1, "work": "compress", "plate": {"thickness": "12 N"}})"),
+        write("negative.plate.json", R"({"platewright": 1, "work": "compress", "plate": {"thickness": -3}})"),
+        write("huge.plate.json", R"({"platewright": 1, "work": "compress", "plate": {"thickness": 1e30}})"),
+        write("thousand.plate.json",
+              R"({"platewright": 1, "work": "compress", "stations": {"count": 1000, "circle": "100 mm"}})"),
+        write("zero.plate.json",
+              R"({"platewright": 1, "work": "compress", "stations": {"count": 0, "circle": "100 mm"}})"),
+    };
+    const int before = filesIn();
+    for (const std::string& file : bad) {
+        const Outcome o = run({"check", file});
+        EXPECT_EQ(o.status, 2) << file << "\n" << o.out;
+        EXPECT_TRUE(o.out.empty()) << file;
+        EXPECT_FALSE(o.err.empty()) << file;
+        EXPECT_EQ(run({"cut", file, "-o", path("x.dxf"), "--anyway"}).status, 2) << file;
+    }
+    EXPECT_EQ(filesIn(), before);
+}
+
+TEST_F(Commands, EveryWrongFigureIsListedAndTheJobIsLeftAlone) {
+    const std::string text = R"({"platewright": 1, "work": "compress",
+        "stations": {"count": 6, "circle": "100 mmm", "access_hole": "24"}, "plate": {"thickness": "thick"}})";
+    const std::string file = write("wrong.plate.json", text);
+    const Outcome o = run({"check", file});
+    EXPECT_EQ(o.status, 2);
+    for (const char* field : {"stations.circle", "stations.access_hole", "plate.thickness"})
+        EXPECT_NE(o.err.find(field), std::string::npos) << field << "\n" << o.err;
+    EXPECT_EQ(read(file), text);
+}
+
+TEST_F(Commands, BadCommandLinesExitTwo) {
+    for (const std::vector<std::string>& words : std::vector<std::vector<std::string>>{
+             {"check"},
+             {"cut", sample("mill_lane_six_pin")},
+             {"check", sample("mill_lane_six_pin"), "--at=here"},
+             {"check", sample("mill_lane_six_pin"), "--at=1,2,3"},
+             {"check", sample("mill_lane_six_pin"), "--nonsense"},
+             {"cut", sample("mill_lane_six_pin"), "-o", path("x.pdf")},
+             {"solid", sample("mill_lane_six_pin"), "-o", path("x.dxf")},
+             {"cut", sample("mill_lane_six_pin"), "-o", path("no/such/folder/x.dxf")}})
+        EXPECT_EQ(run(words).status, 2) << words.back();
+    EXPECT_EQ(filesIn(), 0);
+}
+
+TEST_F(Commands, AJobFileAloneOpensTheWindow) {
+    EXPECT_TRUE(run({sample("mill_lane_six_pin")}).windowOpened);
+    EXPECT_TRUE(run({}).windowOpened);
+    EXPECT_FALSE(run({"--version"}).windowOpened);
+}

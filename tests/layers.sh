@@ -1,0 +1,29 @@
+#!/usr/bin/env bash
+# The arrows of the house: core <- geometry <- app/engine <- app/cli, app/gui. None points back, and what belongs to
+# one layer stays there.
+set -euo pipefail
+cd "$(dirname "${BASH_SOURCE[0]}")/.."
+failed=0
+forbid() { # where, what, why
+  if grep -rnE --include='*.h' --include='*.cpp' "$2" $1; then
+    echo "^ $3" >&2
+    failed=1
+  fi
+}
+forbid core '#include [<"](geometry|app)/' 'core uses nothing above it'
+forbid geometry '#include [<"]app/' 'geometry uses nothing above it'
+forbid app/engine '#include [<"]app/(cli|gui)/' 'the engine knows no screen'
+forbid app/cli '#include <Q[A-Z]' 'the command line knows no window'
+forbid 'core geometry app/engine' '#include <Q[A-Z]' 'no Qt below the window'
+forbid 'core app' '#include <(CGAL|Standard_|BRep|gp_|TopoDS|STEPC|XCAF|clipper)' 'meshers, solids and polygon libraries stay in geometry'
+if grep -rlE --include='*.h' '#include <(CGAL|Standard_|BRep|gp_|TopoDS|STEPC|XCAF|clipper|polyclipping)' geometry; then
+  echo '^ outside libraries stay private to a .cpp' >&2
+  failed=1
+fi
+json=$(grep -rlE '#include <nlohmann' core geometry app | wc -l)
+if [ "$json" -gt 2 ]; then
+  echo "the JSON header is in $json files, wanted 2 at most" >&2
+  failed=1
+fi
+[ "$failed" -eq 0 ] && echo 'layers: every arrow points down'
+exit "$failed"

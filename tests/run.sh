@@ -1,0 +1,20 @@
+#!/usr/bin/env bash
+# Installs what is missing, builds with warnings as errors, and runs every test; then the core, geometry and engine
+# tests once more under the address and undefined-behaviour sanitizers.
+set -euo pipefail
+cd "$(dirname "${BASH_SOURCE[0]}")/.."
+source app/needs.sh
+install_missing "${needs_build[@]}" "${needs_tests[@]}"
+export QT_QPA_PLATFORM=offscreen ASAN_OPTIONS=detect_leaks=1
+
+bash tests/layers.sh
+
+echo "== release"
+cmake --preset release -DPW_WARNINGS_FAIL=ON >/dev/null
+cmake --build --preset release
+ctest --preset release -j 2
+
+echo "== sanitizers"
+cmake --preset asan -DPW_WARNINGS_FAIL=ON >/dev/null
+cmake --build --preset asan
+ctest --preset asan -j 2
