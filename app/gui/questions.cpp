@@ -11,7 +11,8 @@ namespace {
 
 Questions::Unsaved askUnsaved(QWidget* parent, const QString& name) {
     QMessageBox box(QMessageBox::NoIcon, Window::tr("Not saved"),
-                    Window::tr("%1 has changes that are not saved.").arg(name), QMessageBox::NoButton, parent);
+                    Window::tr("%1 has changes that are not saved.").arg(name), QMessageBox::NoButton,
+                    parent);
     auto* save = box.addButton(Window::tr("Save"), QMessageBox::AcceptRole);
     auto* discard = box.addButton(Window::tr("Throw the changes away"), QMessageBox::DestructiveRole);
     auto* cancel = box.addButton(Window::tr("Back to the job"), QMessageBox::RejectRole);
@@ -34,8 +35,9 @@ bool askReally(QWidget* parent, const QString& title, const QString& words, cons
 }
 
 std::filesystem::path askOpenPath(QWidget* parent) {
-    const QString file = QFileDialog::getOpenFileName(parent, Window::tr("Open a job"), settings::lastFolder(),
-                                                      Window::tr("Jobs (*.plate.json);;All files (*)"));
+    const QString file =
+        QFileDialog::getOpenFileName(parent, Window::tr("Open a job"), settings::lastFolder(),
+                                     Window::tr("Jobs (*.plate.json);;All files (*)"));
     return file.toStdString();
 }
 

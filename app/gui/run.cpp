@@ -16,7 +16,9 @@ int run(int argc, char** argv, std::optional<std::filesystem::path> job) {
     QApplication::setDesktopFileName(QStringLiteral("platewright"));
 
     Engine engine;
-    engine.check = [](const job::Job& j, const engine::CheckOptions& options) { return engine::check(j, options); };
+    engine.check = [](const job::Job& j, const engine::CheckOptions& options) {
+        return engine::check(j, options);
+    };
     engine.writeCut = engine::writeCut;
     engine.writeSolid = engine::writeSolid;
     Window window(engine);

@@ -45,8 +45,8 @@ bool mayBeMade(verdict::Grade grade) {
 Window::Window(Engine engine, Questions questions)
     : m_engine(std::move(engine)), m_questions(std::move(questions)), m_document(new Document(this)),
       m_checker(new Checker(m_engine.check, this)), m_units(settings::unitSystem()),
-      m_systemDark(QApplication::palette().color(QPalette::Window).lightness() < 128), m_menu(new QMenu(this)),
-      m_splitter(new QSplitter(Qt::Horizontal, this)) {
+      m_systemDark(QApplication::palette().color(QPalette::Window).lightness() < 128),
+      m_menu(new QMenu(this)), m_splitter(new QSplitter(Qt::Horizontal, this)) {
     setAcceptDrops(true);
     setWindowTitle(QStringLiteral("Platewright"));
     applyLook();
@@ -124,7 +124,8 @@ Window::~Window() = default;
 void Window::applyLook() {
     m_applyingLook = true;
     const auto chosen = settings::colours();
-    const bool dark = chosen == settings::Colours::Dark || (chosen == settings::Colours::Follow && m_systemDark);
+    const bool dark =
+        chosen == settings::Colours::Dark || (chosen == settings::Colours::Follow && m_systemDark);
     const double scale = Look::scaleOfUserFont(QApplication::font()) * settings::textSize();
     Look::now().set(dark ? Tone::Dark : Tone::Light, scale);
     setPalette(Look::now().colours().forQt());
@@ -154,11 +155,12 @@ void Window::resizeEvent(QResizeEvent*) {
 void Window::layoutColumns() {
     if (m_splitter->count() < 3)
         return;
-    // The sides keep their share of a 1366 px window between what they need and 420 px; the plan takes the rest.
-    // Very large type may not push the plan out of the window.
+    // The sides keep their share of a 1366 px window between what they need and 420 px; the plan takes the
+    // rest. Very large type may not push the plan out of the window.
     const auto side = [this](double design) {
         const double share = design * width() / 1366.0;
-        const double wanted = std::clamp(share, design * 0.9, std::max(420.0, design)) * std::max(1.0, Look::now().scale());
+        const double wanted =
+            std::clamp(share, design * 0.9, std::max(420.0, design)) * std::max(1.0, Look::now().scale());
         return static_cast<int>(std::min(wanted, std::max(width() * 0.33, design * 0.9)));
     };
     const int left = side(316), right = side(330);
@@ -178,7 +180,8 @@ void Window::buildMenu() {
     auto* fresh = m_menu->addMenu(tr("New"));
     add(fresh, tr("Squeeze: disc over a full ring"), QKeySequence::New,
         [this] { startNew(newJob(NewJob::CompressRing, m_units)); });
-    add(fresh, tr("Squeeze: bar, two at a time"), {}, [this] { startNew(newJob(NewJob::CompressBar, m_units)); });
+    add(fresh, tr("Squeeze: bar, two at a time"), {},
+        [this] { startNew(newJob(NewJob::CompressBar, m_units)); });
     add(m_menu, tr("Open…"), QKeySequence::Open, [this] {
         if (!maybeSave())
             return;
@@ -201,9 +204,9 @@ void Window::buildMenu() {
 
     auto* colours = m_menu->addMenu(tr("Colours"));
     auto* colourGroup = new QActionGroup(this);
-    for (const auto& [words, value] : {std::pair(tr("As the desktop"), settings::Colours::Follow),
-                                       std::pair(tr("Light"), settings::Colours::Light),
-                                       std::pair(tr("Dark"), settings::Colours::Dark)}) {
+    for (const auto& [words, value] :
+         {std::pair(tr("As the desktop"), settings::Colours::Follow),
+          std::pair(tr("Light"), settings::Colours::Light), std::pair(tr("Dark"), settings::Colours::Dark)}) {
         auto* action = add(colours, words, {}, [this, value = value] {
             settings::setColours(value);
             applyLook();
@@ -328,8 +331,9 @@ bool Window::save() {
         return saveAs();
     const auto saved = m_document->save();
     if (!saved)
-        m_notice->say(tr("%1 could not be saved: %2. The job is still here.")
-                          .arg(fileName(m_document->path()), QString::fromStdString(saved.problem().message)));
+        m_notice->say(
+            tr("%1 could not be saved: %2. The job is still here.")
+                .arg(fileName(m_document->path()), QString::fromStdString(saved.problem().message)));
     return saved.ok();
 }
 
@@ -357,27 +361,30 @@ bool Window::maybeSave() {
     if (!m_document->isChanged())
         return true;
     switch (m_questions.unsaved(this, m_document->name())) {
-    case Questions::Unsaved::Save: return save();
-    case Questions::Unsaved::Discard: return true;
-    case Questions::Unsaved::Cancel: break;
+    case Questions::Unsaved::Save:
+        return save();
+    case Questions::Unsaved::Discard:
+        return true;
+    case Questions::Unsaved::Cancel:
+        break;
     }
     return false;
 }
 
 // --- Files
 
-void Window::write(const QString& title, const QString& suffix, const QString& filter, const WriteFunction& writer) {
+void Window::write(const QString& title, const QString& suffix, const QString& filter,
+                   const WriteFunction& writer) {
     if (!m_report || m_checker->isBusy() || m_reportRevision != m_document->revision()) {
         m_notice->say(tr("The verdict is still being worked out. Try again in a moment."));
         return;
     }
     bool anyway = false;
     if (!mayBeMade(m_report->grade)) {
-        anyway = m_questions.really(
-            this, title,
-            tr("The verdict is “%1”. %2\n\nThe file will say so on its face.")
-                .arg(verdictWord(m_report->grade), local(m_report->reason)),
-            tr("Write it all the same"));
+        anyway = m_questions.really(this, title,
+                                    tr("The verdict is “%1”. %2\n\nThe file will say so on its face.")
+                                        .arg(verdictWord(m_report->grade), local(m_report->reason)),
+                                    tr("Write it all the same"));
         if (!anyway)
             return;
     }
@@ -396,8 +403,8 @@ void Window::write(const QString& title, const QString& suffix, const QString& f
     if (written)
         m_notice->say(tr("Written: %1").arg(fileName(file)));
     else
-        m_notice->say(
-            tr("%1 was not written: %2").arg(fileName(file), QString::fromStdString(written.problem().message)));
+        m_notice->say(tr("%1 was not written: %2")
+                          .arg(fileName(file), QString::fromStdString(written.problem().message)));
 }
 
 void Window::writeCut() {

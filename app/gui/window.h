@@ -21,8 +21,8 @@ class PlanView;
 class TopBar;
 class VerdictPanel;
 
-using WriteFunction =
-    std::function<util::Status(const job::Job&, const engine::Report&, const std::filesystem::path&, bool anyway)>;
+using WriteFunction = std::function<util::Status(const job::Job&, const engine::Report&,
+                                                 const std::filesystem::path&, bool anyway)>;
 
 /// What the window asks of the program without a screen.
 struct Engine {
@@ -36,7 +36,8 @@ struct Questions {
     std::function<Unsaved(QWidget*, const QString& name)> unsaved;
     std::function<bool(QWidget*, const QString& title, const QString& words, const QString& yes)> really;
     std::function<std::filesystem::path(QWidget*)> openPath;
-    std::function<std::filesystem::path(QWidget*, const QString& title, const QString& proposal, const QString& filter)>
+    std::function<std::filesystem::path(QWidget*, const QString& title, const QString& proposal,
+                                        const QString& filter)>
         savePath;
 
     /// Qt's own dialogs.
@@ -88,7 +89,8 @@ private:
     void mend(const engine::Change& change);
     bool maybeSave();
     void startNew(jobfile::Tree tree);
-    void write(const QString& title, const QString& suffix, const QString& filter, const WriteFunction& writer);
+    void write(const QString& title, const QString& suffix, const QString& filter,
+               const WriteFunction& writer);
 
     Engine m_engine;
     Questions m_questions;

@@ -22,7 +22,8 @@ Checker::~Checker() {
 }
 
 void Checker::ask(const job::Job& job, quint64 revision) {
-    // The 200 ms run from the first question that is still unanswered: a person who keeps dragging waits as well.
+    // The 200 ms run from the first question that is still unanswered: a person who keeps dragging waits as
+    // well.
     if (!m_slowTimer.isActive() && !isBusy())
         m_slowTimer.start();
     if (!m_running) {
@@ -72,7 +73,9 @@ void Checker::start(Question question) {
         }
         QMetaObject::invokeMethod(
             this,
-            [this, report, error, stopped, revision = question.revision] { finish(revision, report, error, stopped); },
+            [this, report, error, stopped, revision = question.revision] {
+                finish(revision, report, error, stopped);
+            },
             Qt::QueuedConnection);
     });
 }

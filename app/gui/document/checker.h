@@ -15,8 +15,8 @@ namespace pw::gui {
 
 using CheckFunction = std::function<engine::Report(const job::Job&, const engine::CheckOptions&)>;
 
-/// Checks a copy of the job off the GUI thread. The newest question wins: asking again tells a running check to
-/// stop, and whatever an older question still answers is dropped.
+/// Checks a copy of the job off the GUI thread. The newest question wins: asking again tells a running check
+/// to stop, and whatever an older question still answers is dropped.
 class Checker : public QObject {
     Q_OBJECT
 
@@ -44,7 +44,8 @@ private:
     };
 
     void start(Question question);
-    void finish(quint64 revision, std::shared_ptr<const engine::Report> report, const QString& error, bool stopped);
+    void finish(quint64 revision, std::shared_ptr<const engine::Report> report, const QString& error,
+                bool stopped);
 
     CheckFunction m_check;
     QThreadPool m_pool;

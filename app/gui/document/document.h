@@ -12,8 +12,8 @@
 
 namespace pw::gui {
 
-/// The one job that is open, and the only one who writes it. The truth is the tree as it was typed; the job read
-/// from it is worked out anew after every edit.
+/// The one job that is open, and the only one who writes it. The truth is the tree as it was typed; the job
+/// read from it is worked out anew after every edit.
 class Document : public QObject {
     Q_OBJECT
 
@@ -33,8 +33,8 @@ public:
     QString name() const;
     bool isChanged() const { return !m_undo.isClean(); }
 
-    /// Puts a value in (null takes it out). Edits of the same path in one gesture (a drag, a spell of typing) are
-    /// one step of undo; gesture 0 is a step of its own.
+    /// Puts a value in (null takes it out). Edits of the same path in one gesture (a drag, a spell of typing)
+    /// are one step of undo; gesture 0 is a step of its own.
     void edit(const std::string& path, jobfile::Tree value, const QString& label, int gesture = 0);
     /// Any change at all as one step. `key` says what was changed, for merging within a gesture.
     void replace(jobfile::Tree after, const QString& label, const std::string& key = {}, int gesture = 0);

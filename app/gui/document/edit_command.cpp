@@ -4,7 +4,8 @@
 
 namespace pw::gui {
 
-EditCommand::EditCommand(Document& document, jobfile::Tree after, const QString& label, std::string key, int gesture)
+EditCommand::EditCommand(Document& document, jobfile::Tree after, const QString& label, std::string key,
+                         int gesture)
     : QUndoCommand(label), m_document(document), m_before(document.tree()), m_after(std::move(after)),
       m_key(std::move(key)), m_gesture(gesture) {}
 

@@ -9,7 +9,8 @@ namespace pw::gui {
 
 class Document;
 
-/// The one kind of edit: the whole job before and after. A job is small, so this costs nothing and cannot go wrong.
+/// The one kind of edit: the whole job before and after. A job is small, so this costs nothing and cannot go
+/// wrong.
 class EditCommand : public QUndoCommand {
 public:
     EditCommand(Document& document, jobfile::Tree after, const QString& label, std::string key, int gesture);

@@ -13,29 +13,40 @@ QString shown(const job::Given<units::Length>& length, units::System system) {
 
 QString word(job::Lubrication lubrication) {
     switch (lubrication) {
-    case job::Lubrication::Dry: return QStringLiteral("dry");
-    case job::Lubrication::Oiled: return QStringLiteral("oiled");
-    case job::Lubrication::Moly: break;
+    case job::Lubrication::Dry:
+        return QStringLiteral("dry");
+    case job::Lubrication::Oiled:
+        return QStringLiteral("oiled");
+    case job::Lubrication::Moly:
+        break;
     }
     return QStringLiteral("moly");
 }
 
 QString word(job::ThreadCondition condition) {
     switch (condition) {
-    case job::ThreadCondition::Good: return QStringLiteral("good");
-    case job::ThreadCondition::Worn: return QStringLiteral("worn");
-    case job::ThreadCondition::Rusty: return QStringLiteral("rusty");
-    case job::ThreadCondition::Damaged: break;
+    case job::ThreadCondition::Good:
+        return QStringLiteral("good");
+    case job::ThreadCondition::Worn:
+        return QStringLiteral("worn");
+    case job::ThreadCondition::Rusty:
+        return QStringLiteral("rusty");
+    case job::ThreadCondition::Damaged:
+        break;
     }
     return QStringLiteral("damaged");
 }
 
 QString word(job::Into into) {
     switch (into) {
-    case job::Into::Shaft: return QStringLiteral("shaft");
-    case job::Into::Bar: return QStringLiteral("bar");
-    case job::Into::Plate: return QStringLiteral("plate");
-    case job::Into::Nut: break;
+    case job::Into::Shaft:
+        return QStringLiteral("shaft");
+    case job::Into::Bar:
+        return QStringLiteral("bar");
+    case job::Into::Plate:
+        return QStringLiteral("plate");
+    case job::Into::Nut:
+        break;
     }
     return QStringLiteral("nut");
 }

@@ -18,14 +18,22 @@ class Words {
 
 const char* baseUnit(Kind kind) {
     switch (kind) {
-    case Kind::Length: return "mm";
-    case Kind::Area: return "mm2";
-    case Kind::Force: return "N";
-    case Kind::Rate: return "N/mm";
-    case Kind::Torque: return "N.mm";
-    case Kind::Stress: return "MPa";
-    case Kind::Angle: return "deg";
-    case Kind::Temperature: return "degC";
+    case Kind::Length:
+        return "mm";
+    case Kind::Area:
+        return "mm2";
+    case Kind::Force:
+        return "N";
+    case Kind::Rate:
+        return "N/mm";
+    case Kind::Torque:
+        return "N.mm";
+    case Kind::Stress:
+        return "MPa";
+    case Kind::Angle:
+        return "deg";
+    case Kind::Temperature:
+        return "degC";
     }
     return "";
 }
@@ -33,28 +41,44 @@ const char* baseUnit(Kind kind) {
 const char* preferredUnit(Kind kind, System system) {
     const bool inch = system == System::Inch;
     switch (kind) {
-    case Kind::Length: return inch ? "in" : "mm";
-    case Kind::Area: return inch ? "in2" : "mm2";
-    case Kind::Force: return inch ? "lbf" : "N";
-    case Kind::Rate: return inch ? "lb/in" : "N/mm";
-    case Kind::Torque: return inch ? "lb-ft" : "N.m";
-    case Kind::Stress: return inch ? "ksi" : "MPa";
-    case Kind::Angle: return "deg";
-    case Kind::Temperature: return inch ? "F" : "C";
+    case Kind::Length:
+        return inch ? "in" : "mm";
+    case Kind::Area:
+        return inch ? "in2" : "mm2";
+    case Kind::Force:
+        return inch ? "lbf" : "N";
+    case Kind::Rate:
+        return inch ? "lb/in" : "N/mm";
+    case Kind::Torque:
+        return inch ? "lb-ft" : "N.m";
+    case Kind::Stress:
+        return inch ? "ksi" : "MPa";
+    case Kind::Angle:
+        return "deg";
+    case Kind::Temperature:
+        return inch ? "F" : "C";
     }
     return "";
 }
 
 QString showBase(Kind kind, double base, System system) {
     switch (kind) {
-    case Kind::Length: return QString::fromStdString(units::show(units::Length::fromBase(base), system));
-    case Kind::Area: return QString::fromStdString(units::show(units::Area::fromBase(base), system));
-    case Kind::Force: return QString::fromStdString(units::show(units::Force::fromBase(base), system));
-    case Kind::Rate: return QString::fromStdString(units::show(units::Rate::fromBase(base), system));
-    case Kind::Torque: return QString::fromStdString(units::show(units::Torque::fromBase(base), system));
-    case Kind::Stress: return QString::fromStdString(units::show(units::Stress::fromBase(base), system));
-    case Kind::Temperature: return QString::fromStdString(units::show(units::Temperature::fromBase(base), system));
-    case Kind::Angle: break;
+    case Kind::Length:
+        return QString::fromStdString(units::show(units::Length::fromBase(base), system));
+    case Kind::Area:
+        return QString::fromStdString(units::show(units::Area::fromBase(base), system));
+    case Kind::Force:
+        return QString::fromStdString(units::show(units::Force::fromBase(base), system));
+    case Kind::Rate:
+        return QString::fromStdString(units::show(units::Rate::fromBase(base), system));
+    case Kind::Torque:
+        return QString::fromStdString(units::show(units::Torque::fromBase(base), system));
+    case Kind::Stress:
+        return QString::fromStdString(units::show(units::Stress::fromBase(base), system));
+    case Kind::Temperature:
+        return QString::fromStdString(units::show(units::Temperature::fromBase(base), system));
+    case Kind::Angle:
+        break;
     }
     return {};
 }
@@ -71,7 +95,9 @@ std::optional<double> numberOf(const std::string& text) {
 }
 
 util::Problem notANumber(const QString& typed, const char* example) {
-    return {"", Words::tr("“%1” is not a number. Type it like %2.").arg(typed, QLatin1String(example)).toStdString()};
+    return {
+        "",
+        Words::tr("“%1” is not a number. Type it like %2.").arg(typed, QLatin1String(example)).toStdString()};
 }
 
 util::Result<Tree> typedRange(const std::string& text, const QString& typed) {
@@ -79,7 +105,8 @@ util::Result<Tree> typedRange(const std::string& text, const QString& typed) {
         return Tree(*one);
     static const QRegularExpression kRange(QStringLiteral("^\\s*([0-9.]+)\\s*(?:-|–|to)\\s*([0-9.]+)\\s*$"));
     const auto match = kRange.match(QString::fromStdString(text));
-    const auto low = numberOf(match.captured(1).toStdString()), high = numberOf(match.captured(2).toStdString());
+    const auto low = numberOf(match.captured(1).toStdString()),
+               high = numberOf(match.captured(2).toStdString());
     if (!match.hasMatch() || !low || !high)
         return notANumber(typed, "0.12 or 0.12-0.20");
     return Tree(Tree::List{Tree(*low), Tree(*high)});
@@ -89,9 +116,10 @@ util::Result<Tree> typedQuantity(std::string text, Kind kind, System system) {
     if (units::hasUnit(kind, text))
         return Tree(std::move(text));
     if (kind == Kind::Length && system == System::Metric && text.find('/') != std::string::npos)
-        return util::Problem{"", Words::tr("%1 of what? Fractions are inches here: type %1 in, or a figure in mm.")
-                                     .arg(QString::fromStdString(text))
-                                     .toStdString()};
+        return util::Problem{
+            "", Words::tr("%1 of what? Fractions are inches here: type %1 in, or a figure in mm.")
+                    .arg(QString::fromStdString(text))
+                    .toStdString()};
     const std::string unit = preferredUnit(kind, system);
     // "190 ±5%": the unit belongs to the figure, not to the per cent.
     const auto plusMinus = text.find("±");
@@ -108,12 +136,18 @@ util::Result<Tree> typedQuantity(std::string text, Kind kind, System system) {
 
 std::optional<Kind> unitKind(FieldKind kind) {
     switch (kind) {
-    case FieldKind::Length: return Kind::Length;
-    case FieldKind::Force: return Kind::Force;
-    case FieldKind::Rate: return Kind::Rate;
-    case FieldKind::Stress: return Kind::Stress;
-    case FieldKind::Angle: return Kind::Angle;
-    default: return {};
+    case FieldKind::Length:
+        return Kind::Length;
+    case FieldKind::Force:
+        return Kind::Force;
+    case FieldKind::Rate:
+        return Kind::Rate;
+    case FieldKind::Stress:
+        return Kind::Stress;
+    case FieldKind::Angle:
+        return Kind::Angle;
+    default:
+        return {};
     }
 }
 
@@ -153,7 +187,8 @@ QString withLocalMark(const QString& text, const QLocale& locale) {
     // "1,690 lbf": the comma groups thousands, and a space does that everywhere.
     static const QRegularExpression kGroup(QStringLiteral("(?<=[0-9]),(?=[0-9]{3}(?![0-9]))"));
     shown.replace(kGroup, QStringLiteral("\u00a0"));
-    static const QRegularExpression kPoint(QStringLiteral("(?<=[0-9])\\.(?=[0-9])|(?<![0-9A-Za-z])\\.(?=[0-9])"));
+    static const QRegularExpression kPoint(
+        QStringLiteral("(?<=[0-9])\\.(?=[0-9])|(?<![0-9A-Za-z])\\.(?=[0-9])"));
     shown.replace(kPoint, QStringLiteral(","));
     return shown;
 }
@@ -177,22 +212,26 @@ QString shownText(const Tree* value, const Field& field, const QLocale& locale) 
     if (const auto* yes = value->boolean())
         return *yes ? QStringLiteral("true") : QStringLiteral("false");
     if (const auto* items = value->items(); items && items->size() == 2)
-        return Words::tr("%1 to %2").arg(shownText(&(*items)[0], field, locale), shownText(&(*items)[1], field, locale));
+        return Words::tr("%1 to %2")
+            .arg(shownText(&(*items)[0], field, locale), shownText(&(*items)[1], field, locale));
     // A material of the user's own: its name.
     if (const auto* name = value->find("name"); name && name->text())
         return QString::fromStdString(*name->text());
     return {};
 }
 
-util::Result<Tree> typedValue(const QString& typed, const Field& field, System system, const QLocale& locale) {
+util::Result<Tree> typedValue(const QString& typed, const Field& field, System system,
+                              const QLocale& locale) {
     if (typed.trimmed().isEmpty())
         return Tree();
     switch (field.kind) {
     case FieldKind::Text:
     case FieldKind::Choice:
     case FieldKind::OpenChoice:
-    case FieldKind::Thread: return Tree(typed.trimmed().toStdString());
-    default: break;
+    case FieldKind::Thread:
+        return Tree(typed.trimmed().toStdString());
+    default:
+        break;
     }
     auto text = withPoint(typed, locale);
     if (!text)
@@ -205,7 +244,8 @@ util::Result<Tree> typedValue(const QString& typed, const Field& field, System s
     if (!number)
         return notANumber(typed, field.kind == FieldKind::Count ? "6" : "2.5");
     if (field.kind == FieldKind::Count && (*number != std::floor(*number) || *number < 0 || *number > 1e6))
-        return util::Problem{"", Words::tr("“%1” is not a whole number. Type it like 6.").arg(typed).toStdString()};
+        return util::Problem{
+            "", Words::tr("“%1” is not a whole number. Type it like 6.").arg(typed).toStdString()};
     return Tree(*number);
 }
 
@@ -214,13 +254,20 @@ bool countsInInches(Kind kind, std::string_view text) {
     switch (kind) {
     case Kind::Length:
         return has("in") || has("\"") || has("″") || has("ft") || has("'") || has("thou") || has("ga");
-    case Kind::Area: return has("in");
-    case Kind::Force: return has("lb") || (has("ton") && !has("tonne")) || has("kip");
-    case Kind::Rate: return has("lb") || has("in");
-    case Kind::Torque: return has("lb");
-    case Kind::Stress: return has("psi") || has("ksi");
-    case Kind::Temperature: return has("F");
-    case Kind::Angle: return false;
+    case Kind::Area:
+        return has("in");
+    case Kind::Force:
+        return has("lb") || (has("ton") && !has("tonne")) || has("kip");
+    case Kind::Rate:
+        return has("lb") || has("in");
+    case Kind::Torque:
+        return has("lb");
+    case Kind::Stress:
+        return has("psi") || has("ksi");
+    case Kind::Temperature:
+        return has("F");
+    case Kind::Angle:
+        return false;
     }
     return false;
 }

@@ -8,11 +8,12 @@
 #include <QLocale>
 #include <QString>
 
-/// Between what a field shows and what the tree keeps. The window follows the desktop's decimal mark; the tree
-/// always has a point.
+/// Between what a field shows and what the tree keeps. The window follows the desktop's decimal mark; the
+/// tree always has a point.
 namespace pw::gui {
 
-/// A text with the desktop's decimal mark, as the file has it. A mark that could be either a decimal or a group
+/// A text with the desktop's decimal mark, as the file has it. A mark that could be either a decimal or a
+/// group
 /// ("1.250" where a comma is usual) is a problem and asks.
 util::Result<std::string> withPoint(const QString& typed, const QLocale& locale);
 /// The other way.

@@ -54,11 +54,13 @@ public:
         return QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
     }
     static Choices steels() {
-        return known({"unknown scrap", "S235", "S275", "S355", "E295", "A36", "A572-50", "1018", "1045", "4140", "cast iron"},
+        return known({"unknown scrap", "S235", "S275", "S355", "E295", "A36", "A572-50", "1018", "1045",
+                      "4140", "cast iron"},
                      material::names());
     }
     static Choices materials() {
-        return known({"unknown scrap", "S235", "S355", "A36", "1018", "1045", "4140", "cast iron"}, material::names());
+        return known({"unknown scrap", "S235", "S355", "A36", "1018", "1045", "4140", "cast iron"},
+                     material::names());
     }
     static Choices grades(const std::vector<std::string>& names) {
         Choices choices;
@@ -86,27 +88,30 @@ FieldGroup Words::squeezed(const Tree& tree) {
                         .kind = FieldKind::Text,
                         .how = tr("The name on the sheet and on the cut file."),
                         .wide = true});
-    g.fields.push_back({.path = "work",
-                        .label = tr("Kind of work"),
-                        .kind = FieldKind::Choice,
-                        .needed = true,
-                        .wide = true,
-                        .choices = {{"compress", tr("Squeeze springs down")}, {"pull", tr("Pull something off")}}});
+    g.fields.push_back(
+        {.path = "work",
+         .label = tr("Kind of work"),
+         .kind = FieldKind::Choice,
+         .needed = true,
+         .wide = true,
+         .choices = {{"compress", tr("Squeeze springs down")}, {"pull", tr("Pull something off")}}});
     if (!pull) {
-        g.fields.push_back({.path = "travel.compress_further",
-                            .label = tr("Squeeze further"),
-                            .kind = FieldKind::Length,
-                            .how = tr("How far past the assembled length the springs must go until the keepers are "
-                                      "free. The keeper's lip plus 1 mm is common."),
-                            .sketch = Sketch::LooseSpring,
-                            .assumed = "0 mm"});
-        g.fields.push_back({.path = "travel.swell",
-                            .label = tr("Swollen by rust"),
-                            .kind = FieldKind::Length,
-                            .how = tr("How much thicker the pack has grown than when it was new. It takes that much "
-                                      "of the springs' travel."),
-                            .sketch = Sketch::OverPins,
-                            .assumed = "0 mm"});
+        g.fields.push_back(
+            {.path = "travel.compress_further",
+             .label = tr("Squeeze further"),
+             .kind = FieldKind::Length,
+             .how = tr("How far past the assembled length the springs must go until the keepers are "
+                       "free. The keeper's lip plus 1 mm is common."),
+             .sketch = Sketch::LooseSpring,
+             .assumed = "0 mm"});
+        g.fields.push_back(
+            {.path = "travel.swell",
+             .label = tr("Swollen by rust"),
+             .kind = FieldKind::Length,
+             .how = tr("How much thicker the pack has grown than when it was new. It takes that much "
+                       "of the springs' travel."),
+             .sketch = Sketch::OverPins,
+             .assumed = "0 mm"});
     }
     g.fields.push_back({.path = "notes",
                         .label = tr("Notes"),
@@ -120,60 +125,67 @@ FieldGroup Words::stations(const Tree& tree) {
     FieldGroup g{"stations", tr("Stations"), {}};
     const bool pull = isPull(tree);
     const auto ring = [](const Tree& t) { return !t.at("stations.at"); };
-    g.fields.push_back({.path = "stations.count",
-                        .label = tr("How many"),
-                        .kind = FieldKind::Count,
-                        .how = pull ? tr("The bolts that go into the part.") : tr("The pins that are squeezed at once."),
-                        .part = PlanPart::Access,
-                        .needed = true,
-                        .applies = ring});
-    g.fields.push_back({.path = "stations.circle",
-                        .label = pull ? tr("Bolt circle") : tr("Pin circle"),
-                        .kind = FieldKind::Length,
-                        .how = tr("Measure over two opposite pins, then take off one pin. 0.5 mm wrong still fits."),
-                        .sketch = Sketch::OverPins,
-                        .part = PlanPart::Circle,
-                        .needed = true,
-                        .applies = ring});
-    g.fields.push_back({.path = "stations.access_hole",
-                        .label = tr("Access hole"),
-                        .kind = FieldKind::Length,
-                        .how = tr("Wide enough for the keepers to come out and a pick to reach in: the keeper and "
-                                  "3 mm more."),
-                        .sketch = Sketch::HoleAcross,
-                        .part = PlanPart::Access,
-                        .needed = true});
-    g.fields.push_back({.path = "stations.keeper",
-                        .label = tr("Keeper"),
-                        .kind = FieldKind::Length,
-                        .how = tr("Across the pair of keepers as they sit on the pin. The widest place counts."),
-                        .sketch = Sketch::PinAcross,
-                        .part = PlanPart::Keeper});
-    g.fields.push_back({.path = "stations.retainer",
-                        .label = tr("Retainer"),
-                        .kind = FieldKind::Length,
-                        .how = tr("Across the flat face that the plate will press on. 0.5 mm wrong still fits."),
-                        .sketch = Sketch::PinAcross,
-                        .part = PlanPart::Land});
+    g.fields.push_back(
+        {.path = "stations.count",
+         .label = tr("How many"),
+         .kind = FieldKind::Count,
+         .how = pull ? tr("The bolts that go into the part.") : tr("The pins that are squeezed at once."),
+         .part = PlanPart::Access,
+         .needed = true,
+         .applies = ring});
+    g.fields.push_back(
+        {.path = "stations.circle",
+         .label = pull ? tr("Bolt circle") : tr("Pin circle"),
+         .kind = FieldKind::Length,
+         .how = tr("Measure over two opposite pins, then take off one pin. 0.5 mm wrong still fits."),
+         .sketch = Sketch::OverPins,
+         .part = PlanPart::Circle,
+         .needed = true,
+         .applies = ring});
+    g.fields.push_back(
+        {.path = "stations.access_hole",
+         .label = tr("Access hole"),
+         .kind = FieldKind::Length,
+         .how = tr("Wide enough for the keepers to come out and a pick to reach in: the keeper and "
+                   "3 mm more."),
+         .sketch = Sketch::HoleAcross,
+         .part = PlanPart::Access,
+         .needed = true});
+    g.fields.push_back(
+        {.path = "stations.keeper",
+         .label = tr("Keeper"),
+         .kind = FieldKind::Length,
+         .how = tr("Across the pair of keepers as they sit on the pin. The widest place counts."),
+         .sketch = Sketch::PinAcross,
+         .part = PlanPart::Keeper});
+    g.fields.push_back(
+        {.path = "stations.retainer",
+         .label = tr("Retainer"),
+         .kind = FieldKind::Length,
+         .how = tr("Across the flat face that the plate will press on. 0.5 mm wrong still fits."),
+         .sketch = Sketch::PinAcross,
+         .part = PlanPart::Land});
     g.fields.push_back({.path = "stations.pin",
                         .label = tr("Pin"),
                         .kind = FieldKind::Length,
                         .how = tr("Across one pin, clear of the groove, with the vernier."),
                         .sketch = Sketch::PinAcross,
                         .part = PlanPart::Pin});
-    g.fields.push_back({.path = "stations.pin_end",
-                        .label = tr("Pin sticks out"),
-                        .kind = FieldKind::Length,
-                        .how = tr("From the retainer's face to the pin's end, assembled. It says how soon the pin "
-                                  "lets go of the retainer."),
-                        .sketch = Sketch::Standoff,
-                        .part = PlanPart::Pin});
-    g.fields.push_back({.path = "stations.land",
-                        .label = tr("Land across"),
-                        .kind = FieldKind::Length,
-                        .how = tr("Outside of the ring of plate that bears. Empty: the whole retainer bears."),
-                        .sketch = Sketch::Washer,
-                        .part = PlanPart::Land});
+    g.fields.push_back(
+        {.path = "stations.pin_end",
+         .label = tr("Pin sticks out"),
+         .kind = FieldKind::Length,
+         .how = tr("From the retainer's face to the pin's end, assembled. It says how soon the pin "
+                   "lets go of the retainer."),
+         .sketch = Sketch::Standoff,
+         .part = PlanPart::Pin});
+    g.fields.push_back(
+        {.path = "stations.land",
+         .label = tr("Land across"),
+         .kind = FieldKind::Length,
+         .how = tr("Outside of the ring of plate that bears. Empty: the whole retainer bears."),
+         .sketch = Sketch::Washer,
+         .part = PlanPart::Land});
     g.fields.push_back({.path = "stations.start",
                         .label = tr("First one at"),
                         .kind = FieldKind::Angle,
@@ -182,12 +194,13 @@ FieldGroup Words::stations(const Tree& tree) {
                         .part = PlanPart::Start,
                         .assumed = "0 deg",
                         .applies = ring});
-    g.fields.push_back({.path = "stations.hole.shape",
-                        .label = tr("Hole shape"),
-                        .kind = FieldKind::Choice,
-                        .part = PlanPart::Access,
-                        .assumed = "round",
-                        .choices = {{"round", tr("Round")}, {"slot", tr("Slot")}, {"open", tr("Open to the rim")}}});
+    g.fields.push_back(
+        {.path = "stations.hole.shape",
+         .label = tr("Hole shape"),
+         .kind = FieldKind::Choice,
+         .part = PlanPart::Access,
+         .assumed = "round",
+         .choices = {{"round", tr("Round")}, {"slot", tr("Slot")}, {"open", tr("Open to the rim")}}});
     const auto shaped = [](const Tree& t) {
         const std::string shape = textAt(t, "stations.hole.shape");
         return shape == "slot" || shape == "open";
@@ -225,9 +238,10 @@ FieldGroup Words::load(const Tree& tree) {
         {.path = "load.total",
          .label = tr("Total load"),
          .kind = FieldKind::Force,
-         .how = pull ? tr("What all the bolts together must pull. A range is taken at its high end.")
-                     : tr("What all the stations together push back with, squeezed. A range like 6.8-7.5 kN is "
-                          "taken at its high end."),
+         .how =
+             pull ? tr("What all the bolts together must pull. A range is taken at its high end.")
+                  : tr("What all the stations together push back with, squeezed. A range like 6.8-7.5 kN is "
+                       "taken at its high end."),
          .sketch = Sketch::SpringOnScale,
          .needed = true,
          .wide = true});
@@ -249,13 +263,14 @@ FieldGroup Words::steel(const Tree&) {
                         .sketch = Sketch::Thickness,
                         .part = PlanPart::Rim,
                         .needed = true});
-    g.fields.push_back({.path = "plate.steel",
-                        .label = tr("Steel"),
-                        .kind = FieldKind::OpenChoice,
-                        .how = tr("The grade, if a stamp or a certificate says it. Otherwise leave it at unknown scrap."),
-                        .sketch = Sketch::CutEdge,
-                        .assumed = "unknown scrap",
-                        .choices = steels()});
+    g.fields.push_back(
+        {.path = "plate.steel",
+         .label = tr("Steel"),
+         .kind = FieldKind::OpenChoice,
+         .how = tr("The grade, if a stamp or a certificate says it. Otherwise leave it at unknown scrap."),
+         .sketch = Sketch::CutEdge,
+         .assumed = "unknown scrap",
+         .choices = steels()});
     g.fields.push_back({.path = "plate.outline.shape",
                         .label = tr("Outline"),
                         .kind = FieldKind::Choice,
@@ -302,25 +317,28 @@ FieldGroup Words::steel(const Tree&) {
                         .assumed = "square",
                         .choices = {{"square", tr("Square")}, {"round", tr("Round")}},
                         .applies = shapeIs({"bar"})});
-    g.fields.push_back({.path = "plate.stacked",
-                        .label = tr("Plates stacked"),
-                        .kind = FieldKind::Count,
-                        .how = tr("Loose plates on top of each other. Two are twice as strong as one, not four times."),
-                        .sketch = Sketch::Thickness,
-                        .assumed = "1"});
-    g.fields.push_back({.path = "plate.tests.file",
-                        .label = tr("A file on its edge"),
-                        .kind = FieldKind::Choice,
-                        .how = tr("Draw a file over a clean edge. It bites on steel that bends; it skates on steel "
-                                  "that snaps."),
-                        .sketch = Sketch::CutEdge,
-                        .choices = {{"", tr("not tried")}, {"bites", tr("bites")}, {"skates", tr("skates")}}});
-    g.fields.push_back({.path = "plate.tests.bend",
-                        .label = tr("A strip of it, bent"),
-                        .kind = FieldKind::Choice,
-                        .how = tr("Saw off a strip and bend it flat in the vice."),
-                        .sketch = Sketch::CutEdge,
-                        .choices = {{"", tr("not tried")}, {"bent", tr("bent")}, {"snapped", tr("snapped")}}});
+    g.fields.push_back(
+        {.path = "plate.stacked",
+         .label = tr("Plates stacked"),
+         .kind = FieldKind::Count,
+         .how = tr("Loose plates on top of each other. Two are twice as strong as one, not four times."),
+         .sketch = Sketch::Thickness,
+         .assumed = "1"});
+    g.fields.push_back(
+        {.path = "plate.tests.file",
+         .label = tr("A file on its edge"),
+         .kind = FieldKind::Choice,
+         .how = tr("Draw a file over a clean edge. It bites on steel that bends; it skates on steel "
+                   "that snaps."),
+         .sketch = Sketch::CutEdge,
+         .choices = {{"", tr("not tried")}, {"bites", tr("bites")}, {"skates", tr("skates")}}});
+    g.fields.push_back(
+        {.path = "plate.tests.bend",
+         .label = tr("A strip of it, bent"),
+         .kind = FieldKind::Choice,
+         .how = tr("Saw off a strip and bend it flat in the vice."),
+         .sketch = Sketch::CutEdge,
+         .choices = {{"", tr("not tried")}, {"bent", tr("bent")}, {"snapped", tr("snapped")}}});
     g.fields.push_back({.path = "plate.tests.cracks",
                         .label = tr("Cracks seen"),
                         .kind = FieldKind::Choice,
@@ -332,12 +350,13 @@ FieldGroup Words::steel(const Tree&) {
 
 FieldGroup Words::centre() {
     FieldGroup g{"centre", tr("Centre and screw"), {}};
-    g.fields.push_back({.path = "screw.thread",
-                        .label = tr("Screw thread"),
-                        .kind = FieldKind::Thread,
-                        .how = tr("Over the crests, and the pitch with a gauge: M20, 3/4-10 UNC, 1-5 ACME, Tr 24x5."),
-                        .sketch = Sketch::ThreadPitch,
-                        .part = PlanPart::Bore});
+    g.fields.push_back(
+        {.path = "screw.thread",
+         .label = tr("Screw thread"),
+         .kind = FieldKind::Thread,
+         .how = tr("Over the crests, and the pitch with a gauge: M20, 3/4-10 UNC, 1-5 ACME, Tr 24x5."),
+         .sketch = Sketch::ThreadPitch,
+         .part = PlanPart::Bore});
     g.fields.push_back({.path = "screw.grade",
                         .label = tr("Screw grade"),
                         .kind = FieldKind::OpenChoice,
@@ -364,35 +383,38 @@ FieldGroup Words::centre() {
                         .how = tr("The whole stack under the nut. A thin washer does not spread the load."),
                         .sketch = Sketch::Washer,
                         .part = PlanPart::Bearing});
-    g.fields.push_back({.path = "centre.bearing_outside",
-                        .label = tr("Bears out to"),
-                        .kind = FieldKind::Length,
-                        .how = tr("Across the ring in which nut and washer really bear, if you know it. Empty: worked "
-                                  "out from nut and washer."),
-                        .sketch = Sketch::Washer,
-                        .part = PlanPart::Bearing});
+    g.fields.push_back(
+        {.path = "centre.bearing_outside",
+         .label = tr("Bears out to"),
+         .kind = FieldKind::Length,
+         .how = tr("Across the ring in which nut and washer really bear, if you know it. Empty: worked "
+                   "out from nut and washer."),
+         .sketch = Sketch::Washer,
+         .part = PlanPart::Bearing});
     g.fields.push_back({.path = "centre.contact",
                         .label = tr("Bearing"),
                         .kind = FieldKind::Choice,
                         .part = PlanPart::Bearing,
                         .assumed = "uniform",
                         .choices = {{"uniform", tr("Even all over")}, {"hard", tr("Hard and flat")}}});
-    g.fields.push_back({.path = "screw.lubrication",
-                        .label = tr("Thread is"),
-                        .kind = FieldKind::Choice,
-                        .how = tr("Oil it: a dry thread wastes the wrench and hides the load."),
-                        .sketch = Sketch::ThreadPitch,
-                        .choices = {{"dry", tr("dry")}, {"oiled", tr("oiled")}, {"moly", tr("with moly paste")}}});
-    g.fields.push_back({.path = "screw.thread_condition",
-                        .label = tr("Thread looks"),
-                        .kind = FieldKind::Choice,
-                        .how = tr("Wire-brush it and look at the flanks. Worn and damaged threads carry less."),
-                        .sketch = Sketch::ThreadPitch,
-                        .assumed = "good",
-                        .choices = {{"good", tr("good")},
-                                    {"worn", tr("worn")},
-                                    {"rusty", tr("rusty")},
-                                    {"damaged", tr("damaged")}}});
+    g.fields.push_back(
+        {.path = "screw.lubrication",
+         .label = tr("Thread is"),
+         .kind = FieldKind::Choice,
+         .how = tr("Oil it: a dry thread wastes the wrench and hides the load."),
+         .sketch = Sketch::ThreadPitch,
+         .choices = {{"dry", tr("dry")}, {"oiled", tr("oiled")}, {"moly", tr("with moly paste")}}});
+    g.fields.push_back(
+        {.path = "screw.thread_condition",
+         .label = tr("Thread looks"),
+         .kind = FieldKind::Choice,
+         .how = tr("Wire-brush it and look at the flanks. Worn and damaged threads carry less."),
+         .sketch = Sketch::ThreadPitch,
+         .assumed = "good",
+         .choices = {{"good", tr("good")},
+                     {"worn", tr("worn")},
+                     {"rusty", tr("rusty")},
+                     {"damaged", tr("damaged")}}});
     g.fields.push_back({.path = "screw.into",
                         .label = tr("Screws into"),
                         .kind = FieldKind::Choice,
@@ -406,11 +428,12 @@ FieldGroup Words::centre() {
                         .how = tr("The part that holds the thread. A soft one strips first."),
                         .sketch = Sketch::ThreadPitch,
                         .choices = materials()});
-    g.fields.push_back({.path = "screw.engagement",
-                        .label = tr("Thread engaged"),
-                        .kind = FieldKind::Length,
-                        .how = tr("How deep the screw really goes in. Count the turns and multiply by the pitch."),
-                        .sketch = Sketch::ThreadPitch});
+    g.fields.push_back(
+        {.path = "screw.engagement",
+         .label = tr("Thread engaged"),
+         .kind = FieldKind::Length,
+         .how = tr("How deep the screw really goes in. Count the turns and multiply by the pitch."),
+         .sketch = Sketch::ThreadPitch});
     g.fields.push_back({.path = "screw.nut_grade",
                         .label = tr("Nut grade"),
                         .kind = FieldKind::OpenChoice,
@@ -426,12 +449,13 @@ FieldGroup Words::centre() {
                         .label = tr("What turns"),
                         .kind = FieldKind::Choice,
                         .choices = {{"nut", tr("the nut")}, {"screw", tr("the screw")}}});
-    g.fields.push_back({.path = "screw.standoff",
-                        .label = tr("Stands off"),
-                        .kind = FieldKind::Length,
-                        .how = tr("From the face the screw enters to the faces the plate bears on, assembled. A "
-                                  "straight edge over the retainers helps."),
-                        .sketch = Sketch::Standoff});
+    g.fields.push_back(
+        {.path = "screw.standoff",
+         .label = tr("Stands off"),
+         .kind = FieldKind::Length,
+         .how = tr("From the face the screw enters to the faces the plate bears on, assembled. A "
+                   "straight edge over the retainers helps."),
+         .sketch = Sketch::Standoff});
     g.fields.push_back({.path = "screw.usable_length",
                         .label = tr("Usable thread"),
                         .kind = FieldKind::Length,
@@ -509,12 +533,13 @@ FieldGroup Words::cutting() {
                         .kind = FieldKind::Length,
                         .how = tr("Width of the cut. Cut a slit in scrap and measure it with feelers."),
                         .sketch = Sketch::CutEdge});
-    g.fields.push_back({.path = "cutting.layout_error",
-                        .label = tr("Holes off by"),
-                        .kind = FieldKind::Length,
-                        .how = tr("How far a hole's centre may be from where it was meant. A table 0.5 mm, by hand "
-                                  "1 mm or more."),
-                        .sketch = Sketch::HoleAcross});
+    g.fields.push_back(
+        {.path = "cutting.layout_error",
+         .label = tr("Holes off by"),
+         .kind = FieldKind::Length,
+         .how = tr("How far a hole's centre may be from where it was meant. A table 0.5 mm, by hand "
+                   "1 mm or more."),
+         .sketch = Sketch::HoleAcross});
     g.fields.push_back({.path = "cutting.growth",
                         .label = tr("Holes grow by"),
                         .kind = FieldKind::Length,
@@ -525,16 +550,18 @@ FieldGroup Words::cutting() {
 
 FieldGroup Words::wanted() {
     FieldGroup g{"wanted", tr("Margin wanted"), {}};
-    g.fields.push_back({.path = "wanted.margin",
-                        .label = tr("Margin"),
-                        .kind = FieldKind::Number,
-                        .how = tr("2 is right for sound steel and known springs. Take more when you had to guess."),
-                        .assumed = "2"});
-    g.fields.push_back({.path = "wanted.set_limit",
-                        .label = tr("Set at most"),
-                        .kind = FieldKind::Length,
-                        .how = tr("What may stay bent when the load is off. 0.02 mm is what a dial can just see."),
-                        .sketch = Sketch::AcrossPlate});
+    g.fields.push_back(
+        {.path = "wanted.margin",
+         .label = tr("Margin"),
+         .kind = FieldKind::Number,
+         .how = tr("2 is right for sound steel and known springs. Take more when you had to guess."),
+         .assumed = "2"});
+    g.fields.push_back(
+        {.path = "wanted.set_limit",
+         .label = tr("Set at most"),
+         .kind = FieldKind::Length,
+         .how = tr("What may stay bent when the load is off. 0.02 mm is what a dial can just see."),
+         .sketch = Sketch::AcrossPlate});
     g.fields.push_back({.path = "wanted.stamp",
                         .label = tr("Stamp it with"),
                         .kind = FieldKind::Force,
@@ -584,12 +611,13 @@ SpringFields Words::spring(const Tree& tree, std::size_t index) {
                       .kind = FieldKind::Rate,
                       .how = tr("Force for each millimetre or inch. Two readings give it as well."),
                       .sketch = Sketch::SpringOnScale});
-    f.more.push_back({.path = at + "solid_length",
-                      .label = tr("Squeezed solid"),
-                      .kind = FieldKind::Length,
-                      .how = tr("Squeeze it in the vice until the coils touch, slowly, and measure. Empty: worked out "
-                                "from the wire."),
-                      .sketch = Sketch::SolidSpring});
+    f.more.push_back(
+        {.path = at + "solid_length",
+         .label = tr("Squeezed solid"),
+         .kind = FieldKind::Length,
+         .how = tr("Squeeze it in the vice until the coils touch, slowly, and measure. Empty: worked out "
+                   "from the wire."),
+         .sketch = Sketch::SolidSpring});
     f.more.push_back({.path = at + "wire",
                       .label = tr("Wire"),
                       .kind = FieldKind::Length,

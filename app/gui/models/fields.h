@@ -48,19 +48,33 @@ enum class Sketch {
 };
 
 /// A part of the plan that a field can light.
-enum class PlanPart { None, Rim, RimLength, RimWidth, Bore, Circle, Access, Start, Land, Keeper, Pin, Bearing, Extra };
+enum class PlanPart {
+    None,
+    Rim,
+    RimLength,
+    RimWidth,
+    Bore,
+    Circle,
+    Access,
+    Start,
+    Land,
+    Keeper,
+    Pin,
+    Bearing,
+    Extra
+};
 
 struct Field {
     std::string path{}; ///< in the job file
     QString label{};
     FieldKind kind = FieldKind::Text;
-    QString how{};     ///< how to measure it and how wrong it may be
+    QString how{}; ///< how to measure it and how wrong it may be
     Sketch sketch = Sketch::None;
     PlanPart part = PlanPart::None;
     QString assumed{}; ///< what counts when it is left empty, as it would be typed; shown as an assumption
     bool needed = false;
-    bool wide = false;                                ///< a row of its own
-    std::vector<std::pair<QString, QString>> choices{}; ///< value in the file, words
+    bool wide = false;                                   ///< a row of its own
+    std::vector<std::pair<QString, QString>> choices{};  ///< value in the file, words
     std::function<bool(const jobfile::Tree&)> applies{}; ///< empty: always
     bool appliesTo(const jobfile::Tree& tree) const { return !applies || applies(tree); }
 };
@@ -76,9 +90,9 @@ std::vector<FieldGroup> fieldGroups(const jobfile::Tree& tree);
 
 /// The figures of spring `index`; readings are "loads[i]" below it.
 struct SpringFields {
-    std::vector<Field> main;    ///< what a manual prints
+    std::vector<Field> main;                  ///< what a manual prints
     std::vector<std::vector<Field>> readings; ///< length and force, one pair a reading
-    std::vector<Field> more;    ///< wire and coil, for those who have no force
+    std::vector<Field> more;                  ///< wire and coil, for those who have no force
 };
 SpringFields springFields(const jobfile::Tree& tree, std::size_t index);
 

@@ -64,7 +64,8 @@ public:
         if (!s.at.empty())
             parts << tr("%1, each placed by itself").arg(s.at.size());
         else if (s.count || s.circle)
-            parts << tr("%1 on Ø%2").arg(s.count ? QString::number(*s.count) : QStringLiteral("?"), length(s.circle));
+            parts << tr("%1 on Ø%2")
+                         .arg(s.count ? QString::number(*s.count) : QStringLiteral("?"), length(s.circle));
         else
             return tr("How many, and on which circle?");
         parts << tr("access holes %1").arg(length(s.accessHole));
@@ -87,15 +88,24 @@ public:
         QStringList parts;
         const auto& p = job.plate;
         parts << (p.thickness ? lengthUnit(p.thickness) : tr("How thick?"));
-        parts << (p.steel ? p.steel->name == "unknown scrap" ? tr("unknown scrap") : QString::fromStdString(p.steel->name)
+        parts << (p.steel ? p.steel->name == "unknown scrap" ? tr("unknown scrap")
+                                                             : QString::fromStdString(p.steel->name)
                           : tr("unknown scrap"));
         if (p.outline) {
             const auto& o = *p.outline;
             switch (o.shape) {
-            case job::OutlineShape::Disc: parts << tr("disc Ø%1").arg(length(o.diameter)); break;
-            case job::OutlineShape::Bar: parts << tr("bar %1 × %2").arg(length(o.length), length(o.width)); break;
-            case job::OutlineShape::Rectangle: parts << tr("%1 × %2").arg(length(o.length), length(o.width)); break;
-            case job::OutlineShape::Polygon: parts << tr("polygon"); break;
+            case job::OutlineShape::Disc:
+                parts << tr("disc Ø%1").arg(length(o.diameter));
+                break;
+            case job::OutlineShape::Bar:
+                parts << tr("bar %1 × %2").arg(length(o.length), length(o.width));
+                break;
+            case job::OutlineShape::Rectangle:
+                parts << tr("%1 × %2").arg(length(o.length), length(o.width));
+                break;
+            case job::OutlineShape::Polygon:
+                parts << tr("polygon");
+                break;
             }
         }
         return parts.join(QStringLiteral(", "));
@@ -124,8 +134,8 @@ public:
         const auto& b = *job.back;
         if (b.kind == job::BackKind::Bar || b.kind == job::BackKind::Block)
             return tr("%1 %2 × %3, %4 apart")
-                .arg(b.kind == job::BackKind::Bar ? tr("Bar") : tr("Block"), length(b.width), length(b.thickness),
-                     length(b.span));
+                .arg(b.kind == job::BackKind::Bar ? tr("Bar") : tr("Block"), length(b.width),
+                     length(b.thickness), length(b.span));
         return choiceWords("back", "back.kind");
     }
 

@@ -65,7 +65,8 @@ void FieldEditor::take(const QString& text, bool final) {
         // Left as it was shown: keep what was typed then, to the letter.
         const bool untouched = now && shownText(now, m_field, QLocale()) == words;
         if (!same && !untouched) {
-            if (const auto objection = m_document.objection(m_field.path, *value); objection && !value->isNull())
+            if (const auto objection = m_document.objection(m_field.path, *value);
+                objection && !value->isNull())
                 m_trouble = *objection;
             else
                 m_document.edit(m_field.path, *value, m_field.label, m_gesture);
@@ -80,8 +81,8 @@ void FieldEditor::take(const QString& text, bool final) {
 void FieldEditor::refresh(const engine::Report* report) {
     m_report = report;
     const Tree* value = m_document.tree().at(m_field.path);
-    // An edit elsewhere (undo, a drag on the plan) does not throw away what is being typed, but an undo of this
-    // very figure does: the box shows what counts.
+    // An edit elsewhere (undo, a drag on the plan) does not throw away what is being typed, but an undo of
+    // this very figure does: the box shows what counts.
     if (!m_trouble.isEmpty() && m_troubleRevision != m_document.revision() && !m_box->isActive())
         m_trouble.clear();
     if (m_trouble.isEmpty())
@@ -89,7 +90,8 @@ void FieldEditor::refresh(const engine::Report* report) {
     show();
 }
 
-bool FieldEditor::isNeeded(const Field& field, const Document& document, const engine::Report* report, QString* how) {
+bool FieldEditor::isNeeded(const Field& field, const Document& document, const engine::Report* report,
+                           QString* how) {
     const Tree* value = document.tree().at(field.path);
     if (value && !value->isNull())
         return false;

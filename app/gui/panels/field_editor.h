@@ -9,8 +9,8 @@ namespace pw::gui {
 
 class FieldFlow;
 
-/// One figure of the job in a box: shows what the document has, and puts into the document what was understood.
-/// What was not understood stays in the box as typed; the last good value still counts.
+/// One figure of the job in a box: shows what the document has, and puts into the document what was
+/// understood. What was not understood stays in the box as typed; the last good value still counts.
 class FieldEditor : public QObject {
     Q_OBJECT
 
@@ -26,7 +26,8 @@ public:
     bool wantsAttention() const;
     void focus();
 
-    static bool isNeeded(const Field& field, const Document& document, const engine::Report* report, QString* how);
+    static bool isNeeded(const Field& field, const Document& document, const engine::Report* report,
+                         QString* how);
 
 Q_SIGNALS:
     void entered(FieldEditor* editor);

@@ -12,8 +12,8 @@
 
 #include <QApplication>
 #include <QEvent>
-#include <QPainter>
 #include <QHBoxLayout>
+#include <QPainter>
 #include <QScrollArea>
 #include <QTimer>
 #include <QVBoxLayout>
@@ -84,10 +84,12 @@ FiguresPanel::FiguresPanel(Document& document, QWidget* parent)
     }
     column->addStretch(1);
     connect(&m_document, &Document::changed, this, &FiguresPanel::refresh);
-    connect(&m_document, &Document::fileChanged, this, [this] { m_wantsTotal = m_wantsTotal && m_document.isChanged(); });
+    connect(&m_document, &Document::fileChanged, this,
+            [this] { m_wantsTotal = m_wantsTotal && m_document.isChanged(); });
     connect(&Look::now(), &Look::changed, this, [this] {
         for (auto& group : m_groups)
-            group.body->layout()->setContentsMargins(Look::now().px(16), 0, Look::now().px(16), Look::now().px(6));
+            group.body->layout()->setContentsMargins(Look::now().px(16), 0, Look::now().px(16),
+                                                     Look::now().px(6));
         updateGeometry();
         update();
     });
@@ -216,7 +218,8 @@ void FiguresPanel::buildOpenGroup() {
             continue;
         if (spec.id == "load" && !isPull(tree)) {
             const bool given = loadSource(tree) == LoadSource::Given || m_wantsTotal;
-            auto* source = new Segments({tr("From the springs"), tr("Known total")}, tr("Where the load comes from"));
+            auto* source =
+                new Segments({tr("From the springs"), tr("Known total")}, tr("Where the load comes from"));
             source->setCurrent(given ? 1 : 0);
             connect(source, &Segments::chosen, this, [this](int index) {
                 m_wantsTotal = index == 1;
@@ -272,9 +275,10 @@ void FiguresPanel::buildSprings(FieldFlow& flow) {
                 addField(flow, field);
             if (fields.readings.size() > 1) {
                 auto* less = new WordButton(tr("Remove reading %1").arg(r + 1), WordButton::Style::Link);
-                connect(less, &QAbstractButton::clicked, this, [this, row = at + ".loads[" + std::to_string(r) + "]"] {
-                    removeAt(row, tr("Remove reading"));
-                });
+                connect(less, &QAbstractButton::clicked, this,
+                        [this, row = at + ".loads[" + std::to_string(r) + "]"] {
+                            removeAt(row, tr("Remove reading"));
+                        });
                 flow.addRow(less);
             }
         }
@@ -307,7 +311,8 @@ void FiguresPanel::buildSprings(FieldFlow& flow) {
             QApplication::postEvent(&flow, new QEvent(QEvent::LayoutRequest));
         });
     }
-    auto* add = new WordButton(count == 0 ? tr("Add a spring") : tr("Add a spring inside it"), WordButton::Style::Link);
+    auto* add = new WordButton(count == 0 ? tr("Add a spring") : tr("Add a spring inside it"),
+                               WordButton::Style::Link);
     connect(add, &QAbstractButton::clicked, this, [this, count] {
         Tree spring = Tree::object();
         spring.set("name", count == 0 ? "outer" : count == 1 ? "inner" : "third");
@@ -399,7 +404,8 @@ void FiguresPanel::openPart(PlanPart part) {
     for (const auto& group : fieldGroups(tree))
         for (const auto& field : group.fields)
             if (field.part == part && field.appliesTo(tree) && field.kind != FieldKind::Choice &&
-                field.path != "stations.count" && field.path != "plate.thickness" && field.path != "screw.thread") {
+                field.path != "stations.count" && field.path != "plate.thickness" &&
+                field.path != "screw.thread") {
                 openField(field.path, false);
                 return;
             }

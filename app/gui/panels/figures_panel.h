@@ -19,8 +19,8 @@ class GroupHeader;
 class Segments;
 class WordButton;
 
-/// The job's questions in the order in which a mechanic meets them. One group is open at a time; the closed ones
-/// together are the whole job in plain words.
+/// The job's questions in the order in which a mechanic meets them. One group is open at a time; the closed
+/// ones together are the whole job in plain words.
 class FiguresPanel : public QWidget {
     Q_OBJECT
 

@@ -41,8 +41,9 @@ TopBar::TopBar(QMenu* jobMenu, QWidget* parent)
             [this, jobMenu] { jobMenu->popup(m_job->mapToGlobal(QPoint(0, m_job->height()))); });
     connect(m_undo, &QAbstractButton::clicked, this, &TopBar::undo);
     connect(m_redo, &QAbstractButton::clicked, this, &TopBar::redo);
-    connect(m_units, &Segments::chosen, this,
-            [this](int index) { Q_EMIT unitsChosen(index == 1 ? units::System::Inch : units::System::Metric); });
+    connect(m_units, &Segments::chosen, this, [this](int index) {
+        Q_EMIT unitsChosen(index == 1 ? units::System::Inch : units::System::Metric);
+    });
     connect(m_cut, &QAbstractButton::clicked, this, &TopBar::cutFile);
     connect(m_solid, &QAbstractButton::clicked, this, &TopBar::solid);
     connect(&Look::now(), &Look::changed, this, [this] { updateGeometry(); });
@@ -80,7 +81,8 @@ void TopBar::setOutputs(bool possible) {
     m_solid->setEnabled(possible);
 }
 
-NoticeBar::NoticeBar(QWidget* parent) : QWidget(parent), m_words(new TextBlock(Type::Row, &Palette::ink, this)) {
+NoticeBar::NoticeBar(QWidget* parent)
+    : QWidget(parent), m_words(new TextBlock(Type::Row, &Palette::ink, this)) {
     QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);

@@ -53,7 +53,8 @@ public:
                 m_words = m_short ? VerdictPanel::tr("Not enough: full squeeze takes %1.").arg(torque)
                                   : VerdictPanel::tr("Full squeeze takes %1 on the wrench.").arg(torque);
             } else if (report->load.total) {
-                m_words = VerdictPanel::tr("Full load is %1.").arg(local(units::show(report->load.total->high, system)));
+                m_words = VerdictPanel::tr("Full load is %1.")
+                              .arg(local(units::show(report->load.total->high, system)));
             }
         }
         setVisible(!m_stop.isEmpty() || !m_rated.isEmpty() || !m_words.isEmpty());
@@ -63,7 +64,9 @@ public:
     }
 
     bool hasHeightForWidth() const override { return true; }
-    int heightForWidth(int width) const override { return static_cast<int>(std::ceil(paint(nullptr, width))); }
+    int heightForWidth(int width) const override {
+        return static_cast<int>(std::ceil(paint(nullptr, width)));
+    }
     QSize sizeHint() const override { return {Look::now().px(330), heightForWidth(Look::now().px(330))}; }
     QSize minimumSizeHint() const override { return {Look::now().px(180), Look::now().px(30)}; }
 
@@ -90,7 +93,8 @@ private:
         if (!m_stop.isEmpty() || !m_rated.isEmpty()) {
             const QFontMetricsF figure(look.font(Type::Figure));
             const double half = inner / 2 - look.pxF(4);
-            const bool pair = std::max(figure.horizontalAdvance(m_stop), figure.horizontalAdvance(m_rated)) <= half;
+            const bool pair =
+                std::max(figure.horizontalAdvance(m_stop), figure.horizontalAdvance(m_rated)) <= half;
             const auto block = [&](double x, double w, double top, const QString& label, const QString& value,
                                    const QString& second) {
                 line(x, w, top, look.pxF(20), Type::Label, c.muted, label);
@@ -130,8 +134,8 @@ private:
     bool m_short = false;
 };
 
-/// Cautions that apply: the first stands out. Never scrolls away. Where there is no room for all of them the first two
-/// stand and the rest are one click away.
+/// Cautions that apply: the first stands out. Never scrolls away. Where there is no room for all of them the
+/// first two stand and the rest are one click away.
 class VerdictPanel::Cautions : public QWidget {
 public:
     explicit Cautions(QWidget* parent)
@@ -164,7 +168,8 @@ public:
             }
         }
         setVisible(!m_bold.isEmpty());
-        setAccessibleName(VerdictPanel::tr("Cautions: %1 %2 %3").arg(m_bold, m_first, m_rest.join(QLatin1Char(' '))));
+        setAccessibleName(
+            VerdictPanel::tr("Cautions: %1 %2 %3").arg(m_bold, m_first, m_rest.join(QLatin1Char(' '))));
         settle();
     }
 
@@ -253,7 +258,9 @@ namespace {
 /// "Checks, weakest first", and the word over the one upright line.
 class ListHead : public QWidget {
 public:
-    explicit ListHead(QWidget* parent) : QWidget(parent) { setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed); }
+    explicit ListHead(QWidget* parent) : QWidget(parent) {
+        setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    }
     QSize sizeHint() const override { return {Look::now().px(200), Look::now().px(27)}; }
 
 protected:
@@ -377,9 +384,10 @@ void VerdictPanel::setFailure(const QString& what) {
     m_report.reset();
     refresh();
     m_head->setBusy(-1, {});
-    m_head->setVerdict(verdict::Grade::Incomplete,
-                       tr("The check stopped on a fault of the program: %1. Undo the last change; the job is safe.")
-                           .arg(what));
+    m_head->setVerdict(
+        verdict::Grade::Incomplete,
+        tr("The check stopped on a fault of the program: %1. Undo the last change; the job is safe.")
+            .arg(what));
 }
 
 void VerdictPanel::refresh() {
@@ -403,7 +411,8 @@ void VerdictPanel::refresh() {
         if (m_report->grade == verdict::Grade::Incomplete && !m_report->missing.empty()) {
             const auto count = m_report->missing.size();
             m_needed->setText(tr("Go to the figure"));
-            m_needed->setSecondLine(count > 1 ? tr("%1 are still needed.").arg(count) : tr("It is the only one left."));
+            m_needed->setSecondLine(count > 1 ? tr("%1 are still needed.").arg(count)
+                                              : tr("It is the only one left."));
             m_needed->setVisible(true);
         }
     }

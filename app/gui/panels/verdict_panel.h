@@ -16,8 +16,8 @@ class TextBlock;
 class VerdictHead;
 class WordButton;
 
-/// The answer: head, stop torque and rated load, the mend, the checks with the weakest first, the cautions. Head,
-/// figures and cautions never scroll away.
+/// The answer: head, stop torque and rated load, the mend, the checks with the weakest first, the cautions.
+/// Head, figures and cautions never scroll away.
 class VerdictPanel : public QWidget {
     Q_OBJECT
 

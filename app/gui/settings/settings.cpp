@@ -21,12 +21,13 @@ units::System unitSystem() {
         return units::System::Inch;
     if (chosen == QLatin1String("mm"))
         return units::System::Metric;
-    return QLocale().measurementSystem() == QLocale::MetricSystem ? units::System::Metric : units::System::Inch;
+    return QLocale().measurementSystem() == QLocale::MetricSystem ? units::System::Metric
+                                                                  : units::System::Inch;
 }
 
 void setUnitSystem(units::System system) {
-    store().setValue(QStringLiteral("units"), system == units::System::Inch ? QStringLiteral("inch")
-                                                                           : QStringLiteral("mm"));
+    store().setValue(QStringLiteral("units"),
+                     system == units::System::Inch ? QStringLiteral("inch") : QStringLiteral("mm"));
 }
 
 Colours colours() {

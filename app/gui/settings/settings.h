@@ -8,7 +8,8 @@
 
 namespace pw::gui {
 
-/// Preferences and the memory of the last session. Each is read and written at once; nothing of a job is here.
+/// Preferences and the memory of the last session. Each is read and written at once; nothing of a job is
+/// here.
 namespace settings {
 
 /// What was chosen, or what the desktop's country uses.

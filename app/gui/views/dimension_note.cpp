@@ -56,7 +56,8 @@ void drawArrowHead(QPainter& painter, QPointF tip, QPointF from) {
     painter.restore();
 }
 
-void drawNotes(QPainter& painter, const std::vector<DimensionNote>& notes, const QRectF& outline, const QRectF& view) {
+void drawNotes(QPainter& painter, const std::vector<DimensionNote>& notes, const QRectF& outline,
+               const QRectF& view) {
     const Look& look = Look::now();
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);

@@ -18,7 +18,8 @@ struct DimensionNote {
 };
 
 /// Draws them with their shoulders lined up in a column left and right of `outline` (px) and inside `view`.
-void drawNotes(QPainter& painter, const std::vector<DimensionNote>& notes, const QRectF& outline, const QRectF& view);
+void drawNotes(QPainter& painter, const std::vector<DimensionNote>& notes, const QRectF& outline,
+               const QRectF& view);
 
 /// Closed slim arrow head, its tip at `tip`, coming from `from`.
 void drawArrowHead(QPainter& painter, QPointF tip, QPointF from);

@@ -63,8 +63,8 @@ std::vector<Image> imagesOf(const plate::Sector& sector) {
 
 } // namespace
 
-std::vector<Band> fieldBands(const plate::Mesh& mesh, const plate::Sector& sector, const Eigen::VectorXd& values,
-                             const std::vector<double>& levels) {
+std::vector<Band> fieldBands(const plate::Mesh& mesh, const plate::Sector& sector,
+                             const Eigen::VectorXd& values, const std::vector<double>& levels) {
     const std::size_t count = levels.size() < 2 ? 0 : levels.size() - 1;
     std::vector<Band> bands(count);
     if (count == 0 || values.size() != mesh.nodeCount())

@@ -11,8 +11,8 @@ namespace pw::gui {
 
 namespace {
 
-// Drawn this much larger and brought down smoothly: neighbouring polygons then leave no seams, as they would when
-// each had soft edges of its own.
+// Drawn this much larger and brought down smoothly: neighbouring polygons then leave no seams, as they would
+// when each had soft edges of its own.
 constexpr int kOver = 2;
 
 void drawBand(QPainter& painter, const Band& band) {
@@ -47,7 +47,8 @@ void FieldLayer::set(std::shared_ptr<const engine::Picture> picture, What what, 
     }
 }
 
-const QImage& FieldLayer::image(const PlanTransform& transform, QSize size, double devicePixelRatio, Tone tone) {
+const QImage& FieldLayer::image(const PlanTransform& transform, QSize size, double devicePixelRatio,
+                                Tone tone) {
     const QSize pixels = size * devicePixelRatio;
     if (m_image.size() == pixels && m_at.scale == transform.scale && m_at.origin == transform.origin &&
         m_tone == tone)

@@ -35,9 +35,9 @@ std::optional<shape::Loop> rimOf(const job::Outline& outline, PlanShape& shape) 
         if (outline.shape == job::OutlineShape::Bar)
             return shape::barLoop(shape.rimLength, shape.rimWidth,
                                   outline.roundEnds && shape.rimLength > shape.rimWidth);
-        return shape::rectangleLoop(shape.rimLength, shape.rimWidth,
-                                    std::clamp(mmOr(outline.corner), 0.0,
-                                               std::min(shape.rimLength, shape.rimWidth) / 2 * 0.999));
+        return shape::rectangleLoop(
+            shape.rimLength, shape.rimWidth,
+            std::clamp(mmOr(outline.corner), 0.0, std::min(shape.rimLength, shape.rimWidth) / 2 * 0.999));
     case job::OutlineShape::Polygon:
         if (outline.points.size() >= 3)
             return shape::Loop{outline.points};
@@ -89,7 +89,8 @@ std::optional<shape::Loop> PlanShape::accessLoop(std::size_t i) const {
     const double ray = angleOf(c);
     const double length = mmOr(hole.length, access), width = mmOr(hole.width, access);
     switch (hole.shape) {
-    case job::HoleShape::Round: break;
+    case job::HoleShape::Round:
+        break;
     case job::HoleShape::Slot:
         if (length > 0 && width > 0 && length >= width)
             return shape::slotLoop(c, length, width, ray + (hole.turn ? hole.turn->radian() : 0));
@@ -146,8 +147,8 @@ PlanShape planShape(const job::Job& job, std::optional<double> boreOfThread) {
                                                    extra.form.turn ? extra.form.turn->radian() : 0)});
     }
     for (const auto& obstacle : job.keepClear)
-        shape.keepClear.push_back({{{obstacle.at.x.mm(), obstacle.at.y.mm()}, obstacle.diameter.mm() / 2},
-                                   obstacle.note});
+        shape.keepClear.push_back(
+            {{{obstacle.at.x.mm(), obstacle.at.y.mm()}, obstacle.diameter.mm() / 2}, obstacle.note});
     return shape;
 }
 
@@ -207,14 +208,22 @@ std::vector<Grab> grabs(const PlanShape& shape) {
 
 std::string pathOf(PlanPart part) {
     switch (part) {
-    case PlanPart::Rim: return "plate.outline.diameter";
-    case PlanPart::RimLength: return "plate.outline.length";
-    case PlanPart::RimWidth: return "plate.outline.width";
-    case PlanPart::Bore: return "plate.bore";
-    case PlanPart::Circle: return "stations.circle";
-    case PlanPart::Access: return "stations.access_hole";
-    case PlanPart::Start: return "stations.start";
-    default: return {};
+    case PlanPart::Rim:
+        return "plate.outline.diameter";
+    case PlanPart::RimLength:
+        return "plate.outline.length";
+    case PlanPart::RimWidth:
+        return "plate.outline.width";
+    case PlanPart::Bore:
+        return "plate.bore";
+    case PlanPart::Circle:
+        return "stations.circle";
+    case PlanPart::Access:
+        return "stations.access_hole";
+    case PlanPart::Start:
+        return "stations.start";
+    default:
+        return {};
     }
 }
 
@@ -226,19 +235,27 @@ double stepMm(units::System system, bool fine) {
 
 double figureOf(const PlanShape& shape, PlanPart part) {
     switch (part) {
-    case PlanPart::Rim: return shape.rimDiameter;
-    case PlanPart::RimLength: return shape.rimLength;
-    case PlanPart::RimWidth: return shape.rimWidth;
-    case PlanPart::Bore: return shape.bore;
-    case PlanPart::Circle: return shape.circle;
-    case PlanPart::Access: return shape.access;
-    case PlanPart::Start: return shape.start / kDegree;
-    default: return 0;
+    case PlanPart::Rim:
+        return shape.rimDiameter;
+    case PlanPart::RimLength:
+        return shape.rimLength;
+    case PlanPart::RimWidth:
+        return shape.rimWidth;
+    case PlanPart::Bore:
+        return shape.bore;
+    case PlanPart::Circle:
+        return shape.circle;
+    case PlanPart::Access:
+        return shape.access;
+    case PlanPart::Start:
+        return shape.start / kDegree;
+    default:
+        return 0;
     }
 }
 
-double dragged(const PlanShape& shape, const Grab& grab, shape::Point grabbedAt, shape::Point p, double before,
-               units::System system, bool fine) {
+double dragged(const PlanShape& shape, const Grab& grab, shape::Point grabbedAt, shape::Point p,
+               double before, units::System system, bool fine) {
     const double step = stepOf(grab.part, system, fine);
     if (grab.part == PlanPart::Start) {
         double turned = before + (angleOf(p) - angleOf(grabbedAt)) / kDegree;
@@ -248,14 +265,21 @@ double dragged(const PlanShape& shape, const Grab& grab, shape::Point grabbedAt,
     // The figure grows by twice what the edge moves: sizes are measured across.
     double moved = 0;
     switch (grab.part) {
-    case PlanPart::RimLength: moved = std::abs(p.x) - std::abs(grabbedAt.x); break;
-    case PlanPart::RimWidth: moved = std::abs(p.y) - std::abs(grabbedAt.y); break;
+    case PlanPart::RimLength:
+        moved = std::abs(p.x) - std::abs(grabbedAt.x);
+        break;
+    case PlanPart::RimWidth:
+        moved = std::abs(p.y) - std::abs(grabbedAt.y);
+        break;
     case PlanPart::Access: {
-        const shape::Point c = grab.index < shape.stations.size() ? shape.stations[grab.index] : shape::Point{};
+        const shape::Point c =
+            grab.index < shape.stations.size() ? shape.stations[grab.index] : shape::Point{};
         moved = shape::distance(p, c) - shape::distance(grabbedAt, c);
         break;
     }
-    default: moved = shape::norm(p) - shape::norm(grabbedAt); break;
+    default:
+        moved = shape::norm(p) - shape::norm(grabbedAt);
+        break;
     }
     return std::max(snapTo(before + 2 * moved, step), step);
 }

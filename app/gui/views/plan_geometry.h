@@ -21,7 +21,9 @@ struct PlanTransform {
     QPointF origin;   ///< where the plate's origin lies, px
 
     QPointF toScreen(shape::Point p) const { return {origin.x() + p.x * scale, origin.y() - p.y * scale}; }
-    shape::Point toPlate(QPointF s) const { return {(s.x() - origin.x()) / scale, (origin.y() - s.y()) / scale}; }
+    shape::Point toPlate(QPointF s) const {
+        return {(s.x() - origin.x()) / scale, (origin.y() - s.y()) / scale};
+    }
 
     static constexpr double kLeastScale = 0.05, kMostScale = 400;
     /// The place under `at` stays under it. The scale stays between kLeastScale and kMostScale.
@@ -38,7 +40,7 @@ struct PlanShape {
     double rimDiameter = 0, rimLength = 0, rimWidth = 0; ///< 0: not of this outline
     double bore = 0;                                     ///< diameters; 0: not known
     double circle = 0;
-    double start = 0; ///< radians
+    double start = 0;     ///< radians
     bool onCircle = true; ///< stations lie on the pin circle (not listed one by one)
     double access = 0, land = 0, keeper = 0, pin = 0, bearing = 0;
     job::HoleForm hole;
@@ -70,8 +72,8 @@ struct Grab {
     bool operator==(const Grab&) const = default;
 };
 
-/// What lies under `p`, within `reach` mm. The edge of an access hole is its size, its inside turns the ring; of two
-/// edges the nearer one.
+/// What lies under `p`, within `reach` mm. The edge of an access hole is its size, its inside turns the ring;
+/// of two edges the nearer one.
 Grab grabAt(const PlanShape& shape, shape::Point p, double reach);
 
 /// Everything that can be grabbed, in the order in which the keyboard goes through it.
@@ -80,13 +82,14 @@ std::vector<Grab> grabs(const PlanShape& shape);
 /// Path in the job file of the figure that a grab changes.
 std::string pathOf(PlanPart part);
 
-/// Steps that a drag or an arrow key snaps to: 1 mm or 1/16 in; fine: 0.1 mm or 1/64 in. Angles: 1 and 0.1 degree.
+/// Steps that a drag or an arrow key snaps to: 1 mm or 1/16 in; fine: 0.1 mm or 1/64 in. Angles: 1 and 0.1
+/// degree.
 double stepMm(units::System system, bool fine);
 
-/// What the figure becomes when the grabbed thing is pulled to `p`: a length in mm, or an angle in degrees for
-/// Start. `grabbedAt` is where the drag began, `before` the figure then. Snapped; never below one step.
-double dragged(const PlanShape& shape, const Grab& grab, shape::Point grabbedAt, shape::Point p, double before,
-               units::System system, bool fine);
+/// What the figure becomes when the grabbed thing is pulled to `p`: a length in mm, or an angle in degrees
+/// for Start. `grabbedAt` is where the drag began, `before` the figure then. Snapped; never below one step.
+double dragged(const PlanShape& shape, const Grab& grab, shape::Point grabbedAt, shape::Point p,
+               double before, units::System system, bool fine);
 
 /// One step up or down from `value`, to the next multiple of the step.
 double stepped(PlanPart part, double value, int direction, units::System system, bool fine);
@@ -97,7 +100,8 @@ double figureOf(const PlanShape& shape, PlanPart part);
 /// As a person would type it: "131 mm", "5 3/16 in", "15 deg".
 std::string typedFigure(PlanPart part, double value, units::System system);
 
-/// A round length for a scale bar that is at most `most` px long: 1, 2 or 5 times a power of ten mm, or inches.
+/// A round length for a scale bar that is at most `most` px long: 1, 2 or 5 times a power of ten mm, or
+/// inches.
 double scaleBarMm(double scale, double most, units::System system);
 
 /// Angle (radians) at which a leader from the bore meets the fewest holes, looked for around `around`.

@@ -35,14 +35,22 @@ QPen dashedPen(const QColor& colour, double width, const QList<qreal>& dashes) {
 
 QString labelOf(PlanPart part) {
     switch (part) {
-    case PlanPart::Rim: return PlanView::tr("Plate across");
-    case PlanPart::RimLength: return PlanView::tr("Plate length");
-    case PlanPart::RimWidth: return PlanView::tr("Plate width");
-    case PlanPart::Bore: return PlanView::tr("Bore");
-    case PlanPart::Circle: return PlanView::tr("Pin circle");
-    case PlanPart::Access: return PlanView::tr("Access holes");
-    case PlanPart::Start: return PlanView::tr("First station's angle");
-    default: return {};
+    case PlanPart::Rim:
+        return PlanView::tr("Plate across");
+    case PlanPart::RimLength:
+        return PlanView::tr("Plate length");
+    case PlanPart::RimWidth:
+        return PlanView::tr("Plate width");
+    case PlanPart::Bore:
+        return PlanView::tr("Bore");
+    case PlanPart::Circle:
+        return PlanView::tr("Pin circle");
+    case PlanPart::Access:
+        return PlanView::tr("Access holes");
+    case PlanPart::Start:
+        return PlanView::tr("First station's angle");
+    default:
+        return {};
     }
 }
 
@@ -52,8 +60,10 @@ PlanView::PlanView(Document& document, QWidget* parent) : QWidget(parent), m_doc
     setMouseTracking(true);
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("Plan of the plate"));
-    setAccessibleDescription(tr("Tab goes from part to part, the arrow keys change it by one step, F shows it all."));
-    m_views = new Segments({tr("Plain"), tr("Stress"), tr("Deflection"), tr("Fit")}, tr("What the plan shows"), this);
+    setAccessibleDescription(
+        tr("Tab goes from part to part, the arrow keys change it by one step, F shows it all."));
+    m_views = new Segments({tr("Plain"), tr("Stress"), tr("Deflection"), tr("Fit")},
+                           tr("What the plan shows"), this);
     connect(m_views, &Segments::chosen, this, [this](int index) { setView(static_cast<View>(index)); });
     connect(&m_document, &Document::changed, this, &PlanView::jobChanged);
     connect(&Look::now(), &Look::changed, this, [this] {
@@ -121,8 +131,9 @@ QRectF PlanView::sheet() const {
     const Look& look = Look::now();
     const bool overlay = m_view == View::Stress || m_view == View::Deflection;
     const double side = std::min(look.pxF(112), width() * 0.2);
-    QRectF sheet = QRectF(rect()).adjusted(overlay ? look.pxF(20) : side, look.pxF(74),
-                                           -(overlay ? std::min(look.pxF(176), width() * 0.3) : side), -look.pxF(44));
+    QRectF sheet =
+        QRectF(rect()).adjusted(overlay ? look.pxF(20) : side, look.pxF(74),
+                                -(overlay ? std::min(look.pxF(176), width() * 0.3) : side), -look.pxF(44));
     if (sheet.width() < 60 || sheet.height() < 60)
         sheet = QRectF(rect()).adjusted(10, 10, -10, -10);
     return sheet;
@@ -150,8 +161,8 @@ void PlanView::settleField() {
         const double unit = inch ? units::Stress::fromKsi(1).mpa() : 1.0;
         m_scaleTop = scaleTop(worst / unit) * unit;
         const auto& plate = m_document.job().plate;
-        const auto steel = material::resolve(job::assume(m_document.job()).steel,
-                                             plate.thickness.value_or(units::Length()));
+        const auto steel =
+            material::resolve(job::assume(m_document.job()).steel, plate.thickness.value_or(units::Length()));
         if (steel)
             m_yield = steel->yield.mpa();
         m_layer.set(picture, FieldLayer::What::Stress, m_scaleTop, m_yield);
@@ -206,7 +217,8 @@ QPainterPath PlanView::steelPath() const {
 
 QRectF PlanView::outlinePx() const {
     const shape::Box box = m_shape.bounds();
-    return QRectF(m_transform.toScreen({box.low.x, box.high.y}), m_transform.toScreen({box.high.x, box.low.y}));
+    return QRectF(m_transform.toScreen({box.low.x, box.high.y}),
+                  m_transform.toScreen({box.high.x, box.low.y}));
 }
 
 void PlanView::paintEvent(QPaintEvent*) {
@@ -375,12 +387,24 @@ void PlanView::paintLit(QPainter& painter, PlanPart part) {
                                                               : shape::Point{0, side * m_shape.rimWidth / 2});
         }
         break;
-    case PlanPart::Bore: ring(m_shape.bore, 2, std::numbers::pi / 4); break;
-    case PlanPart::Circle: ring(m_shape.circle, 4, between); break;
-    case PlanPart::Bearing: ring(m_shape.bearing, 0, 0); break;
-    case PlanPart::Land: rings(m_shape.land); break;
-    case PlanPart::Keeper: rings(m_shape.keeper); break;
-    case PlanPart::Pin: rings(m_shape.pin); break;
+    case PlanPart::Bore:
+        ring(m_shape.bore, 2, std::numbers::pi / 4);
+        break;
+    case PlanPart::Circle:
+        ring(m_shape.circle, 4, between);
+        break;
+    case PlanPart::Bearing:
+        ring(m_shape.bearing, 0, 0);
+        break;
+    case PlanPart::Land:
+        rings(m_shape.land);
+        break;
+    case PlanPart::Keeper:
+        rings(m_shape.keeper);
+        break;
+    case PlanPart::Pin:
+        rings(m_shape.pin);
+        break;
     case PlanPart::Access:
         if (m_shape.hole.shape == job::HoleShape::Round)
             rings(m_shape.access);
@@ -398,7 +422,8 @@ void PlanView::paintLit(QPainter& painter, PlanPart part) {
         }
         break;
     case PlanPart::None:
-    case PlanPart::Extra: break;
+    case PlanPart::Extra:
+        break;
     }
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(c.touch, 2.3));
@@ -474,20 +499,23 @@ void PlanView::paintScaleBar(QPainter& painter) {
     const QString words = m_units == units::System::Inch
                               ? tr("%1 in").arg(QLocale().toString(mm / units::kMmPerInch, 'g', 4))
                               : tr("%1 mm").arg(QLocale().toString(mm, 'g', 4));
-    drawLine(painter, QRectF(x + length + look.pxF(8), y - look.pxF(14), look.pxF(120), look.pxF(20)), Qt::AlignLeft,
-             words);
+    drawLine(painter, QRectF(x + length + look.pxF(8), y - look.pxF(14), look.pxF(120), look.pxF(20)),
+             Qt::AlignLeft, words);
 }
 
 QString PlanView::figure(double mm) const {
     if (m_units == units::System::Metric)
         return local(units::number(std::round(mm * 100) / 100, 6));
     QString text = QString::fromStdString(units::inchFraction(units::Length::fromMm(mm)));
-    text.replace(QStringLiteral("\u00a0in"), QStringLiteral("″")).replace(QStringLiteral(" in"), QStringLiteral("″"));
+    text.replace(QStringLiteral("\u00a0in"), QStringLiteral("″"))
+        .replace(QStringLiteral(" in"), QStringLiteral("″"));
     return withLocalMark(text, QLocale());
 }
 
 std::optional<DimensionNote> PlanView::noteFor(PlanPart part) const {
-    const auto at = [&](double radius, double angle) { return m_transform.toScreen(shape::polar(radius, angle)); };
+    const auto at = [&](double radius, double angle) {
+        return m_transform.toScreen(shape::polar(radius, angle));
+    };
     DimensionNote note;
     switch (part) {
     case PlanPart::Rim:
@@ -528,10 +556,12 @@ std::optional<DimensionNote> PlanView::noteFor(PlanPart part) const {
             return {};
         const auto leftmost = std::ranges::min_element(
             m_shape.stations, {}, [](shape::Point p) { return p.x + 0.05 * std::abs(p.y); });
-        note.text = m_shape.stations.size() > 1
-                        ? QStringLiteral("%1\u00a0×\u00a0Ø%2").arg(m_shape.stations.size()).arg(figure(m_shape.access))
-                        : QStringLiteral("Ø%1").arg(figure(m_shape.access));
-        note.anchor = m_transform.toScreen(*leftmost + shape::polar(m_shape.access / 2, std::numbers::pi * 0.92));
+        note.text = m_shape.stations.size() > 1 ? QStringLiteral("%1\u00a0×\u00a0Ø%2")
+                                                      .arg(m_shape.stations.size())
+                                                      .arg(figure(m_shape.access))
+                                                : QStringLiteral("Ø%1").arg(figure(m_shape.access));
+        note.anchor =
+            m_transform.toScreen(*leftmost + shape::polar(m_shape.access / 2, std::numbers::pi * 0.92));
         break;
     }
     case PlanPart::Start:
@@ -542,7 +572,8 @@ std::optional<DimensionNote> PlanView::noteFor(PlanPart part) const {
                                            shape::polar(std::max(m_shape.access, 4.0) / 2, m_shape.start));
         note.left = false;
         break;
-    default: return {};
+    default:
+        return {};
     }
     return note;
 }
@@ -579,8 +610,8 @@ QRectF PlanView::paintLegend(QPainter& painter) {
     if (m_layer.isEmpty()) {
         painter.setFont(look.font(Type::Sentence));
         painter.setPen(look.colours().muted);
-        drawLine(painter, QRectF(look.pxF(16), look.pxF(50), width() - look.pxF(32), look.pxF(24)), Qt::AlignLeft,
-                 tr("Not worked out yet. The verdict says what is needed first."));
+        drawLine(painter, QRectF(look.pxF(16), look.pxF(50), width() - look.pxF(32), look.pxF(24)),
+                 Qt::AlignLeft, tr("Not worked out yet. The verdict says what is needed first."));
         return {};
     }
     const bool inch = m_units == units::System::Inch;
@@ -622,7 +653,8 @@ void PlanView::paintWorst(QPainter& painter, const QRectF& legend) {
     const QFontMetricsF bold(look.font(Type::ButtonBold)), plain(look.font(Type::Button));
     const double wide = std::max(bold.horizontalAdvance(figureWords), plain.horizontalAdvance(placeWords));
     const double right = width() - look.pxF(14);
-    const double x = std::max(right - wide, look.pxF(16)), y = std::min(look.pxF(84), legend.top() - look.pxF(34));
+    const double x = std::max(right - wide, look.pxF(16)),
+                 y = std::min(look.pxF(84), legend.top() - look.pxF(34));
     const QPointF elbow(x - look.pxF(6), y);
     const QPointF way = elbow - spot;
     const double length = std::hypot(way.x(), way.y());
@@ -652,8 +684,8 @@ void PlanView::drag(QPointF to, bool fine) {
         return;
     m_drag->moved = true;
     // Against the shape as it was when it was grabbed: stations move with the ring.
-    const double value = dragged(m_shape, m_drag->grab, m_drag->from, m_transform.toPlate(to), m_drag->before, m_units,
-                                 fine);
+    const double value =
+        dragged(m_shape, m_drag->grab, m_drag->from, m_transform.toPlate(to), m_drag->before, m_units, fine);
     if (std::abs(value - figureOf(m_shape, m_drag->grab.part)) > 1e-9)
         change(m_drag->grab.part, value, m_drag->gesture);
     update();
@@ -689,7 +721,8 @@ void PlanView::mouseMoveEvent(QMouseEvent* event) {
         m_moved = true;
         update();
     } else {
-        const Grab hover = grabAt(m_shape, m_transform.toPlate(at), Look::now().pxF(kReachPx) / m_transform.scale);
+        const Grab hover =
+            grabAt(m_shape, m_transform.toPlate(at), Look::now().pxF(kReachPx) / m_transform.scale);
         if (!(hover == m_hover)) {
             m_hover = hover;
             setCursor(hover ? Qt::PointingHandCursor : Qt::ArrowCursor);
@@ -714,7 +747,8 @@ void PlanView::mouseReleaseEvent(QMouseEvent*) {
 }
 
 void PlanView::mouseDoubleClickEvent(QMouseEvent* event) {
-    if (grabAt(m_shape, m_transform.toPlate(event->position()), Look::now().pxF(kReachPx) / m_transform.scale))
+    if (grabAt(m_shape, m_transform.toPlate(event->position()),
+               Look::now().pxF(kReachPx) / m_transform.scale))
         mousePressEvent(event);
     else
         fit();
@@ -761,7 +795,9 @@ void PlanView::keyPressEvent(QKeyEvent* event) {
     const bool fine = event->modifiers() & Qt::ShiftModifier;
     int direction = 0;
     switch (event->key()) {
-    case Qt::Key_F: fit(); return;
+    case Qt::Key_F:
+        fit();
+        return;
     case Qt::Key_Plus:
     case Qt::Key_Equal:
     case Qt::Key_Minus:
@@ -769,12 +805,20 @@ void PlanView::keyPressEvent(QKeyEvent* event) {
         m_moved = true;
         update();
         return;
-    case Qt::Key_Escape: select({}); return;
+    case Qt::Key_Escape:
+        select({});
+        return;
     case Qt::Key_Up:
-    case Qt::Key_Right: direction = 1; break;
+    case Qt::Key_Right:
+        direction = 1;
+        break;
     case Qt::Key_Down:
-    case Qt::Key_Left: direction = -1; break;
-    default: QWidget::keyPressEvent(event); return;
+    case Qt::Key_Left:
+        direction = -1;
+        break;
+    default:
+        QWidget::keyPressEvent(event);
+        return;
     }
     if (!m_selected) {
         const auto all = grabs(m_shape);
@@ -785,7 +829,8 @@ void PlanView::keyPressEvent(QKeyEvent* event) {
     // Presses in a row on one part are one step of undo.
     if (m_keyGesture == 0)
         m_keyGesture = m_document.newGesture();
-    change(m_selected.part, stepped(m_selected.part, figureOf(m_shape, m_selected.part), direction, m_units, fine),
+    change(m_selected.part,
+           stepped(m_selected.part, figureOf(m_shape, m_selected.part), direction, m_units, fine),
            m_keyGesture);
 }
 

@@ -15,8 +15,8 @@ namespace pw::gui {
 
 class Segments;
 
-/// The plate from above, true to scale. Rim, bore, pin circle and access holes are grabbed and pulled; the keyboard
-/// reaches each of them too. Overlays show stress, deflection and fit from the last report.
+/// The plate from above, true to scale. Rim, bore, pin circle and access holes are grabbed and pulled; the
+/// keyboard reaches each of them too. Overlays show stress, deflection and fit from the last report.
 class PlanView : public QWidget {
     Q_OBJECT
 
@@ -26,7 +26,8 @@ public:
     explicit PlanView(Document& document, QWidget* parent = nullptr);
 
     void setUnits(units::System system);
-    /// What was found out about the job as it is now; null while the newest is being worked out keeps the old.
+    /// What was found out about the job as it is now; null while the newest is being worked out keeps the
+    /// old.
     void setReport(std::shared_ptr<const engine::Report> report);
     void setView(View view);
     View view() const { return m_view; }

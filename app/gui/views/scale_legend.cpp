@@ -45,8 +45,8 @@ QRectF drawLegend(QPainter& painter, const QRectF& area, const ScaleLegend& lege
     const QRectF box(area.right() - right - wide, area.bottom() - bar - look.pxF(10), wide, bar);
 
     painter.setPen(c.muted);
-    drawLine(painter, QRectF(box.left(), box.top() - look.pxF(32), titleWidth + 1, look.pxF(20)), Qt::AlignLeft,
-             legend.title, false);
+    drawLine(painter, QRectF(box.left(), box.top() - look.pxF(32), titleWidth + 1, look.pxF(20)),
+             Qt::AlignLeft, legend.title, false);
     const double band = bar / kScaleBands;
     painter.setPen(Qt::NoPen);
     for (int i = 0; i < kScaleBands; ++i) {
@@ -70,7 +70,8 @@ QRectF drawLegend(QPainter& painter, const QRectF& area, const ScaleLegend& lege
         painter.setFont(look.font(Type::LabelBold));
         const double width = QFontMetricsF(painter.font()).horizontalAdvance(legend.markWords);
         painter.setPen(c.ink);
-        drawLine(painter, QRectF(box.left() - look.pxF(12) - width, markY - look.pxF(10), width + 1, look.pxF(20)),
+        drawLine(painter,
+                 QRectF(box.left() - look.pxF(12) - width, markY - look.pxF(10), width + 1, look.pxF(20)),
                  Qt::AlignLeft, legend.markWords, false);
         taken.setLeft(box.left() - look.pxF(16) - width);
     }

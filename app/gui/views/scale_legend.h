@@ -10,10 +10,10 @@ namespace pw::gui {
 
 /// The scale of an overlay, upright at the plan's right.
 struct ScaleLegend {
-    QString title;       ///< "Stress, MPa"
-    double top = 1;      ///< in the user's unit; the foot is 0
-    double mark = -1;    ///< a line across the bar, in the same unit; below 0: none
-    QString markWords;   ///< "yields 205"
+    QString title;        ///< "Stress, MPa"
+    double top = 1;       ///< in the user's unit; the foot is 0
+    double mark = -1;     ///< a line across the bar, in the same unit; below 0: none
+    QString markWords;    ///< "yields 205"
     bool hatched = false; ///< above the mark
 };
 

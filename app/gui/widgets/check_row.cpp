@@ -60,7 +60,8 @@ void CheckRow::set(const verdict::Check& check, units::System system) {
     m_system = system;
     const QString title = QString::fromStdString(check.title);
     m_button->setText(title);
-    m_button->setAccessibleName(tr("%1: %2, %3").arg(title, verdictWord(check.grade), marginText(check, system)));
+    m_button->setAccessibleName(
+        tr("%1: %2, %3").arg(title, verdictWord(check.grade), marginText(check, system)));
     m_button->setAccessibleDescription(QString::fromStdString(check.basis));
     m_button->setToolTip(QString::fromStdString(check.basis));
     updateGeometry();
@@ -118,12 +119,13 @@ void CheckRow::paintLine(QPainter& painter, const QRectF& line, bool focus) {
     painter.setFont(look.font(Type::RowBold));
     painter.setPen(c.ink);
     const double barLeft = right - valueWidth() - look.pxF(4) - barWidth();
-    drawLine(painter, QRectF(right - valueWidth(), line.top(), valueWidth(), line.height()), Qt::AlignRight, value, false);
+    drawLine(painter, QRectF(right - valueWidth(), line.top(), valueWidth(), line.height()), Qt::AlignRight,
+             value, false);
 
     painter.setFont(look.font(Type::Row));
     const double titleLeft = left + look.pxF(32);
-    drawLine(painter, QRectF(titleLeft, line.top(), barLeft - look.pxF(8) - titleLeft, line.height()), Qt::AlignLeft,
-             QString::fromStdString(m_check.title));
+    drawLine(painter, QRectF(titleLeft, line.top(), barLeft - look.pxF(8) - titleLeft, line.height()),
+             Qt::AlignLeft, QString::fromStdString(m_check.title));
 
     const auto ratio = m_check.marginOverWanted();
     if (ratio) {
@@ -147,7 +149,8 @@ void CheckRow::paintLine(QPainter& painter, const QRectF& line, bool focus) {
             const double x = track.right() - look.pxF(7), m = line.center().y(), s = look.pxF(3);
             painter.drawPolyline(QPolygonF{QPointF(x, m - s), QPointF(x + s, m), QPointF(x, m + s)});
         }
-        painter.fillRect(QRectF(track.center().x() - 1, line.center().y() - look.pxF(10), 2, look.pxF(20)), c.ink);
+        painter.fillRect(QRectF(track.center().x() - 1, line.center().y() - look.pxF(10), 2, look.pxF(20)),
+                         c.ink);
     }
     if (focus)
         drawFocusRing(painter, line.adjusted(4, 1, -4, -1), look.pxF(4));
@@ -179,9 +182,10 @@ double CheckRow::paintDetails(QPainter* painter, int width) const {
                                     checkFigure(*m_check.demand, m_check.unit, m_system)};
         double x = left;
         const double half = look.pxF(20);
-        const auto fraction = [&](const QString (&parts)[2], const QColor& colour) {
+        const auto fraction = [&](const QString(&parts)[2], const QColor& colour) {
             const double wide =
-                std::max(metrics.horizontalAdvance(parts[0]), metrics.horizontalAdvance(parts[1])) + look.pxF(8);
+                std::max(metrics.horizontalAdvance(parts[0]), metrics.horizontalAdvance(parts[1])) +
+                look.pxF(8);
             if (painter) {
                 painter->setFont(font);
                 painter->setPen(colour);
@@ -196,7 +200,8 @@ double CheckRow::paintDetails(QPainter* painter, int width) const {
             if (painter) {
                 painter->setFont(font);
                 painter->setPen(c.muted);
-                drawLine(*painter, QRectF(x, y, look.pxF(24), 2 * half), Qt::AlignHCenter, QStringLiteral("="), false);
+                drawLine(*painter, QRectF(x, y, look.pxF(24), 2 * half), Qt::AlignHCenter,
+                         QStringLiteral("="), false);
             }
             x += look.pxF(24);
         };
@@ -207,7 +212,8 @@ double CheckRow::paintDetails(QPainter* painter, int width) const {
         if (painter) {
             painter->setFont(look.font(Type::Title));
             painter->setPen(c.of(m_check.grade).text);
-            drawLine(*painter, QRectF(x, y, look.pxF(60), 2 * half), Qt::AlignLeft, marginText(m_check, m_system), false);
+            drawLine(*painter, QRectF(x, y, look.pxF(60), 2 * half), Qt::AlignLeft,
+                     marginText(m_check, m_system), false);
         }
         y += 2 * half + look.pxF(6);
     }

@@ -11,8 +11,8 @@ namespace pw::gui {
 
 class TextBlock;
 
-/// One check: mark, title, margin as a bar against the one upright "wanted" line, and the figure. Opened it shows
-/// how the figure came about and where the rule is from.
+/// One check: mark, title, margin as a bar against the one upright "wanted" line, and the figure. Opened it
+/// shows how the figure came about and where the rule is from.
 class CheckRow : public QWidget {
     Q_OBJECT
 
@@ -24,7 +24,8 @@ public:
     bool isOpen() const { return m_open; }
     void setOpen(bool open);
 
-    /// Where the bar begins from the row's right end, and how wide it is: the head of the list marks the same line.
+    /// Where the bar begins from the row's right end, and how wide it is: the head of the list marks the same
+    /// line.
     static double barWidth();
     static double valueWidth();
 

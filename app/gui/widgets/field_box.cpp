@@ -311,14 +311,15 @@ void FieldBox::paintEvent(QPaintEvent*) {
         drawLine(painter, inside.adjusted(0, 0, -look.pxF(16), 0), Qt::AlignLeft, shownWords());
     }
     if (m_button)
-        drawChevron(painter, QPointF(box.right() - look.pxF(15), box.center().y() + 1), look.pxF(9), 0, c.muted);
+        drawChevron(painter, QPointF(box.right() - look.pxF(15), box.center().y() + 1), look.pxF(9), 0,
+                    c.muted);
 
     if (echoInside && !empty && !wrong) {
         painter.setFont(look.font(Type::Label));
         painter.setPen(c.muted);
         const double right = m_state == FieldState::WorkedOut ? box.right() : inside.right();
-        drawLine(painter, QRectF(inside.left(), inside.top(), right - inside.left(), inside.height()), Qt::AlignRight,
-                 m_echo);
+        drawLine(painter, QRectF(inside.left(), inside.top(), right - inside.left(), inside.height()),
+                 Qt::AlignRight, m_echo);
     } else if (!m_echo.isEmpty() && !empty && !wrong) {
         // No room beside the value: at the end of the label's line, when that has room.
         painter.setFont(look.font(active ? Type::LabelBold : Type::Label));

@@ -13,16 +13,16 @@ class QLineEdit;
 namespace pw::gui {
 
 enum class FieldState {
-    Typed,        ///< typed and understood
-    Assumed,      ///< ours until the user says otherwise
-    Needed,       ///< empty, and nothing can be said without it
-    Empty,        ///< empty, and that is fine
-    NotUnderstood,///< the text stays as typed, the last good value still counts
-    WorkedOut     ///< follows from the rest; no box
+    Typed,         ///< typed and understood
+    Assumed,       ///< ours until the user says otherwise
+    Needed,        ///< empty, and nothing can be said without it
+    Empty,         ///< empty, and that is fine
+    NotUnderstood, ///< the text stays as typed, the last good value still counts
+    WorkedOut      ///< follows from the rest; no box
 };
 
-/// One figure: its label, its box in one of the states of the look, and the same figure in the other unit. What is
-/// wrong, and how to measure, stands below the row that holds the box.
+/// One figure: its label, its box in one of the states of the look, and the same figure in the other unit.
+/// What is wrong, and how to measure, stands below the row that holds the box.
 class FieldBox : public QWidget {
     Q_OBJECT
 
@@ -36,8 +36,8 @@ public:
     QString label() const { return m_label; }
     void setChoices(Choices choices);
 
-    /// The value as the box shows it (for a choice: the value of one). The text of a box that is being typed in is
-    /// left alone unless `force`.
+    /// The value as the box shows it (for a choice: the value of one). The text of a box that is being typed
+    /// in is left alone unless `force`.
     void setValue(const QString& value, bool force = false);
     QString value() const;
     void setEcho(const QString& echo);
@@ -56,10 +56,10 @@ public:
     QSize minimumSizeHint() const override;
 
 Q_SIGNALS:
-    void typed(const QString& text);  ///< after a short pause in typing
-    void left(const QString& text);   ///< by Enter or by leaving, when something was typed
+    void typed(const QString& text); ///< after a short pause in typing
+    void left(const QString& text);  ///< by Enter or by leaving, when something was typed
     void picked(const QString& value);
-    void activated();   ///< the keyboard came in
+    void activated(); ///< the keyboard came in
     void deactivated();
 
 protected:

@@ -98,7 +98,8 @@ int FieldFlow::arrange(int width, bool place) const {
         std::vector<const Item*> row{&m_items[i]};
         if (next < m_items.size() && pairs(m_items[i]) && pairs(m_items[next]))
             row.push_back(&m_items[next]);
-        // A field alone on its row that would have fitted in a pair keeps its width only if one follows that does not.
+        // A field alone on its row that would have fitted in a pair keeps its width only if one follows that
+        // does not.
         const int cell = row.size() == 2 || (pairs(m_items[i]) && !m_items[i].wide) ? half : width;
         int height = 0;
         for (std::size_t k = 0; k < row.size(); ++k)

@@ -10,8 +10,8 @@ class FieldBox;
 class MeasureCard;
 class NoteLine;
 
-/// Fields in pairs where they fit, one a row where they do not; under each row what is needed or wrong, and the
-/// measuring card of the field that is being typed in. Other widgets take a row of their own.
+/// Fields in pairs where they fit, one a row where they do not; under each row what is needed or wrong, and
+/// the measuring card of the field that is being typed in. Other widgets take a row of their own.
 class FieldFlow : public QWidget {
     Q_OBJECT
 

@@ -4,7 +4,8 @@
 
 namespace pw::gui {
 
-/// The head of a group of figures. Closed: its title, small, and the whole group as a sentence. Open: the title.
+/// The head of a group of figures. Closed: its title, small, and the whole group as a sentence. Open: the
+/// title.
 class GroupHeader : public QAbstractButton {
     Q_OBJECT
 

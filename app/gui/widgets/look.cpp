@@ -22,18 +22,41 @@ QFont Look::font(Type type) const {
     double size = 14;
     bool bold = false;
     switch (type) {
-    case Type::Verdict: size = 44, bold = true; break;
-    case Type::Figure: size = 26, bold = true; break;
-    case Type::Value: size = 18, bold = true; break;
-    case Type::ValuePlain: size = 18; break;
-    case Type::Title: size = 16, bold = true; break;
-    case Type::Sentence: size = 16; break;
-    case Type::Row: size = 15.5; break;
-    case Type::RowBold: size = 15.5, bold = true; break;
-    case Type::Button: size = 15; break;
-    case Type::ButtonBold: size = 15, bold = true; break;
-    case Type::Label: break;
-    case Type::LabelBold: bold = true; break;
+    case Type::Verdict:
+        size = 44, bold = true;
+        break;
+    case Type::Figure:
+        size = 26, bold = true;
+        break;
+    case Type::Value:
+        size = 18, bold = true;
+        break;
+    case Type::ValuePlain:
+        size = 18;
+        break;
+    case Type::Title:
+        size = 16, bold = true;
+        break;
+    case Type::Sentence:
+        size = 16;
+        break;
+    case Type::Row:
+        size = 15.5;
+        break;
+    case Type::RowBold:
+        size = 15.5, bold = true;
+        break;
+    case Type::Button:
+        size = 15;
+        break;
+    case Type::ButtonBold:
+        size = 15, bold = true;
+        break;
+    case Type::Label:
+        break;
+    case Type::LabelBold:
+        bold = true;
+        break;
     }
     QFont font(QStringList{m_family, QStringLiteral("DejaVu Sans")});
     font.setPixelSize(std::max(1, px(size)));

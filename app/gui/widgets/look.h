@@ -27,7 +27,8 @@ enum class Type {
     LabelBold
 };
 
-/// Colours, type and sizes as they are now. One per program; `changed` tells every widget to lay itself out anew.
+/// Colours, type and sizes as they are now. One per program; `changed` tells every widget to lay itself out
+/// anew.
 class Look : public QObject {
     Q_OBJECT
 
@@ -60,8 +61,10 @@ private:
     QString m_family;
 };
 
-/// One line, upright on the x-height of the box and not on the font's own (tall) line; cut with dots when too long.
-void drawLine(QPainter& painter, const QRectF& box, Qt::Alignment horizontal, const QString& text, bool cut = true);
+/// One line, upright on the x-height of the box and not on the font's own (tall) line; cut with dots when too
+/// long.
+void drawLine(QPainter& painter, const QRectF& box, Qt::Alignment horizontal, const QString& text,
+              bool cut = true);
 
 /// Where the baseline of such a line lies.
 double baselineIn(const QRectF& box, const QFont& font);

@@ -6,7 +6,8 @@
 
 namespace pw::gui {
 
-/// Opens under a field: a small scene of the bench on the left, how to measure and how wrong it may be beside it.
+/// Opens under a field: a small scene of the bench on the left, how to measure and how wrong it may be beside
+/// it.
 class MeasureCard : public QWidget {
     Q_OBJECT
 

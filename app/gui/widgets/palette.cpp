@@ -58,11 +58,16 @@ Palette dark() {
 
 const VerdictColours& Palette::of(verdict::Grade grade) const {
     switch (grade) {
-    case verdict::Grade::Holds: return holds;
-    case verdict::Grade::Thin: return thin;
-    case verdict::Grade::Sets: return sets;
-    case verdict::Grade::Breaks: return breaks;
-    case verdict::Grade::Incomplete: break;
+    case verdict::Grade::Holds:
+        return holds;
+    case verdict::Grade::Thin:
+        return thin;
+    case verdict::Grade::Sets:
+        return sets;
+    case verdict::Grade::Breaks:
+        return breaks;
+    case verdict::Grade::Incomplete:
+        break;
     }
     return incomplete;
 }

@@ -85,7 +85,8 @@ private:
     void coilLines(double x, double top, double width, int turns, double pitch) {
         for (int i = 0; i <= turns; ++i) {
             const double y = top + pitch * i;
-            m_painter.drawLine(QPointF(x - width / 2, y + pitch * 0.25), QPointF(x + width / 2, y - pitch * 0.25));
+            m_painter.drawLine(QPointF(x - width / 2, y + pitch * 0.25),
+                               QPointF(x + width / 2, y - pitch * 0.25));
         }
     }
 
@@ -95,7 +96,8 @@ private:
 
 /// A vernier from above: beam and two jaws that reach down to `jaw`.
 void vernier(Scene& s, double left, double right, double top, double jaw) {
-    s.tool({QPointF(left - 8, top), QPointF(right + 8, top), QPointF(right + 8, top + 7), QPointF(left - 8, top + 7)});
+    s.tool({QPointF(left - 8, top), QPointF(right + 8, top), QPointF(right + 8, top + 7),
+            QPointF(left - 8, top + 7)});
     s.tool({QPointF(left - 8, top), QPointF(left, top), QPointF(left, jaw), QPointF(left - 3, jaw)});
     s.tool({QPointF(right + 8, top), QPointF(right, top), QPointF(right, jaw), QPointF(right + 3, jaw)});
 }
@@ -109,7 +111,8 @@ void drawSketch(QPainter& painter, const QRectF& box, Sketch sketch) {
     painter.scale(box.width() / 92, box.height() / 74);
     Scene s(painter);
     switch (sketch) {
-    case Sketch::None: break;
+    case Sketch::None:
+        break;
     case Sketch::OverPins: {
         QPainterPath arc;
         arc.moveTo(22, 45);

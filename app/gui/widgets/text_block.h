@@ -46,7 +46,8 @@ struct WrappedText {
     double height() const { return lead * static_cast<double>(lines.size()); }
 };
 
-WrappedText wrapText(const QString& text, const QFont& font, double width, int maxLines = 0, double lead = 1.36);
+WrappedText wrapText(const QString& text, const QFont& font, double width, int maxLines = 0,
+                     double lead = 1.36);
 void drawWrapped(QPainter& painter, const WrappedText& text, QPointF topLeft);
 
 } // namespace pw::gui

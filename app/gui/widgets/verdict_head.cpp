@@ -24,11 +24,16 @@ double topHeight() {
 
 QString verdictWord(verdict::Grade grade) {
     switch (grade) {
-    case verdict::Grade::Holds: return VerdictHead::tr("holds");
-    case verdict::Grade::Thin: return VerdictHead::tr("thin");
-    case verdict::Grade::Sets: return VerdictHead::tr("sets");
-    case verdict::Grade::Breaks: return VerdictHead::tr("breaks");
-    case verdict::Grade::Incomplete: break;
+    case verdict::Grade::Holds:
+        return VerdictHead::tr("holds");
+    case verdict::Grade::Thin:
+        return VerdictHead::tr("thin");
+    case verdict::Grade::Sets:
+        return VerdictHead::tr("sets");
+    case verdict::Grade::Breaks:
+        return VerdictHead::tr("breaks");
+    case verdict::Grade::Incomplete:
+        break;
     }
     return VerdictHead::tr("incomplete");
 }
@@ -125,11 +130,14 @@ void VerdictHead::paintEvent(QPaintEvent*) {
     }
     painter.setOpacity(1);
     const QString what = m_what.isEmpty() ? tr("Working it out") : m_what;
-    drawWrapped(painter, wrapText(tr("%1, %2\u00a0%").arg(what).arg(std::lround(m_done * 100)), painter.font(), inner, 2),
-                {left, topHeight()});
+    drawWrapped(
+        painter,
+        wrapText(tr("%1, %2\u00a0%").arg(what).arg(std::lround(m_done * 100)), painter.font(), inner, 2),
+        {left, topHeight()});
     const QRectF foot(0, height() - look.pxF(4), width(), look.pxF(4));
     painter.fillRect(foot, mixed(m_grade == verdict::Grade::Incomplete ? c.panel : v.fill, ink, 0.25));
-    painter.fillRect(QRectF(foot.left(), foot.top(), foot.width() * std::clamp(m_done, 0.0, 1.0), foot.height()), ink);
+    painter.fillRect(
+        QRectF(foot.left(), foot.top(), foot.width() * std::clamp(m_done, 0.0, 1.0), foot.height()), ink);
 }
 
 } // namespace pw::gui

@@ -8,8 +8,8 @@
 
 namespace pw::gui {
 
-/// The filled head of the verdict column: mark, word, one reason. While newer work runs it keeps the last verdict,
-/// pales to 60 %, and a thin bar with words runs along its foot.
+/// The filled head of the verdict column: mark, word, one reason. While newer work runs it keeps the last
+/// verdict, pales to 60 %, and a thin bar with words runs along its foot.
 class VerdictHead : public QWidget {
     Q_OBJECT
 

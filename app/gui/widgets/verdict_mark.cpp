@@ -54,7 +54,8 @@ void drawDashes(QPainter& painter, QPointF c, double w, const QColor& colour) {
     pen.setDashPattern({dash, dash * 0.8});
     painter.setPen(pen);
     painter.setBrush(Qt::NoBrush);
-    painter.drawRect(QRectF(c.x() - w / 2, c.y() - h / 2, w, h).adjusted(line / 2, line / 2, -line / 2, -line / 2));
+    painter.drawRect(
+        QRectF(c.x() - w / 2, c.y() - h / 2, w, h).adjusted(line / 2, line / 2, -line / 2, -line / 2));
 }
 
 } // namespace
@@ -67,11 +68,21 @@ void drawVerdictMark(QPainter& painter, const QRectF& box, verdict::Grade grade,
     const QPointF c = box.center();
     const double w = box.width();
     switch (grade) {
-    case verdict::Grade::Holds: drawSlab(painter, c, w); break;
-    case verdict::Grade::Thin: drawThin(painter, c, w); break;
-    case verdict::Grade::Sets: drawBow(painter, c, w, colour); break;
-    case verdict::Grade::Breaks: drawHalves(painter, c, w); break;
-    case verdict::Grade::Incomplete: drawDashes(painter, c, w, colour); break;
+    case verdict::Grade::Holds:
+        drawSlab(painter, c, w);
+        break;
+    case verdict::Grade::Thin:
+        drawThin(painter, c, w);
+        break;
+    case verdict::Grade::Sets:
+        drawBow(painter, c, w, colour);
+        break;
+    case verdict::Grade::Breaks:
+        drawHalves(painter, c, w);
+        break;
+    case verdict::Grade::Incomplete:
+        drawDashes(painter, c, w, colour);
+        break;
     }
     painter.restore();
 }

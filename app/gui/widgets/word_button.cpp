@@ -20,7 +20,8 @@ void drawChevron(QPainter& painter, QPointF middle, double size, double degrees,
     pen.setCapStyle(Qt::RoundCap);
     pen.setJoinStyle(Qt::RoundJoin);
     painter.setPen(pen);
-    painter.drawPolyline(QPolygonF{QPointF(-size / 2, -size / 4), QPointF(0, size / 4), QPointF(size / 2, -size / 4)});
+    painter.drawPolyline(
+        QPolygonF{QPointF(-size / 2, -size / 4), QPointF(0, size / 4), QPointF(size / 2, -size / 4)});
     painter.restore();
 }
 
@@ -33,11 +34,13 @@ void drawFocusRing(QPainter& painter, const QRectF& box, double radius) {
     painter.restore();
 }
 
-WordButton::WordButton(const QString& words, Style style, QWidget* parent) : QAbstractButton(parent), m_style(style) {
+WordButton::WordButton(const QString& words, Style style, QWidget* parent)
+    : QAbstractButton(parent), m_style(style) {
     setText(words);
     setFocusPolicy(Qt::StrongFocus);
     setCursor(Qt::PointingHandCursor);
-    setSizePolicy(style == Style::Filled || style == Style::Link ? QSizePolicy::Preferred : QSizePolicy::Maximum,
+    setSizePolicy(style == Style::Filled || style == Style::Link ? QSizePolicy::Preferred
+                                                                 : QSizePolicy::Maximum,
                   QSizePolicy::Fixed);
     if (style == Style::Filled) {
         QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
@@ -66,7 +69,7 @@ int WordButton::heightForWidth(int width) const {
     const Look& look = Look::now();
     const double inner = width - look.pxF(16 + 40);
     const double lines = wrapText(text(), look.font(Type::Title), inner).height() +
-                        wrapText(m_second, look.font(Type::Button), inner).height();
+                         wrapText(m_second, look.font(Type::Button), inner).height();
     return std::max(look.px(58), static_cast<int>(std::ceil(lines + look.pxF(14))));
 }
 
@@ -76,7 +79,8 @@ QSize WordButton::sizeHint() const {
         return {look.px(298), heightForWidth(look.px(298))};
     const QFontMetricsF metrics(look.font(Type::Button));
     const double side = m_style == Style::Boxed ? 14 : m_style == Style::Link ? 4 : 10;
-    const double width = metrics.horizontalAdvance(text()) + look.pxF(2 * side) + (m_opens ? look.pxF(16) : 0);
+    const double width =
+        metrics.horizontalAdvance(text()) + look.pxF(2 * side) + (m_opens ? look.pxF(16) : 0);
     return {static_cast<int>(std::ceil(width)), look.px(m_style == Style::Link ? 33 : 38)};
 }
 
@@ -138,9 +142,11 @@ void WordButton::paintEvent(QPaintEvent*) {
         QRectF line = QRectF(rect()).adjusted(side, 0, -side, 0);
         if (m_opens && m_style != Style::Link)
             line.setRight(line.right() - look.pxF(16));
-        drawLine(painter, line, m_style == Style::Boxed && !m_opens ? Qt::AlignHCenter : Qt::AlignLeft, text());
+        drawLine(painter, line, m_style == Style::Boxed && !m_opens ? Qt::AlignHCenter : Qt::AlignLeft,
+                 text());
         if (m_opens)
-            drawChevron(painter, QPointF(width() - look.pxF(m_style == Style::Link ? 11 : 16), height() / 2.0 + 1),
+            drawChevron(painter,
+                        QPointF(width() - look.pxF(m_style == Style::Link ? 11 : 16), height() / 2.0 + 1),
                         look.pxF(9), isChecked() ? 180 : 0, ink);
     }
     if (hasFocus())

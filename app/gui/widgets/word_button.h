@@ -6,8 +6,8 @@
 
 namespace pw::gui {
 
-/// A button that is a word (or a short line and a second one): flat in the top bar, boxed for an output, filled for
-/// the mend.
+/// A button that is a word (or a short line and a second one): flat in the top bar, boxed for an output,
+/// filled for the mend.
 class WordButton : public QAbstractButton {
     Q_OBJECT
 

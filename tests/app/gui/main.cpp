@@ -6,8 +6,8 @@
 #include <QTemporaryDir>
 #include <string_view>
 
-/// The tests of the window, without a screen. `--grab FOLDER` writes pictures of the window's states instead, for
-/// looking at.
+/// The tests of the window, without a screen. `--grab FOLDER` writes pictures of the window's states instead,
+/// for looking at.
 int main(int argc, char** argv) {
     if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
         qputenv("QT_QPA_PLATFORM", "offscreen");

@@ -47,7 +47,8 @@ protected:
         q.savePath = [this](QWidget*, const QString&, const QString&, const QString&) { return path; };
         Engine engine;
         engine.check = testing::fakeCheck;
-        engine.writeCut = [this](const job::Job&, const engine::Report&, const std::filesystem::path& file, bool anyway) {
+        engine.writeCut = [this](const job::Job&, const engine::Report&, const std::filesystem::path& file,
+                                 bool anyway) {
             written = file;
             writtenAnyway = anyway;
             return util::Status(util::Done{});
@@ -64,8 +65,8 @@ protected:
     ~WindowTest() override { unsaved = Questions::Unsaved::Discard; }
 
     void settle() {
-        EXPECT_TRUE(QTest::qWaitFor(
-            [this] { return window->report() && !window->isChecking(); }, kPatienceMs));
+        EXPECT_TRUE(
+            QTest::qWaitFor([this] { return window->report() && !window->isChecking(); }, kPatienceMs));
         QTest::qWait(20);
     }
     FieldBox* box(const char* path) {
@@ -317,7 +318,8 @@ TEST_F(WindowTest, shows_a_fault_of_the_check_where_the_verdict_stands_and_stays
 }
 
 TEST_F(WindowTest, gives_every_field_and_button_a_name_to_be_read_out) {
-    for (const char* group : {"squeezed", "stations", "load", "steel", "centre", "back", "cutting", "wanted"}) {
+    for (const char* group :
+         {"squeezed", "stations", "load", "steel", "centre", "back", "cutting", "wanted"}) {
         window->figures().openGroup(group);
         QTest::qWait(10);
         for (auto* widget : window->findChildren<QWidget*>()) {

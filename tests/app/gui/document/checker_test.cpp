@@ -9,7 +9,8 @@
 namespace pw::gui {
 namespace {
 
-constexpr int kPatienceMs = 5000; ///< a loaded machine may be slow; the tests end as soon as the answer is there
+constexpr int kPatienceMs =
+    5000; ///< a loaded machine may be slow; the tests end as soon as the answer is there
 
 TEST(Checker, answers_with_the_revision_it_was_asked_for) {
     Checker checker([](const job::Job& job, const engine::CheckOptions&) {

@@ -28,7 +28,8 @@ TEST(TypedValue, gives_a_bare_figure_the_unit_of_the_preference) {
 
 TEST(TypedValue, keeps_a_figure_with_its_unit_to_the_letter) {
     EXPECT_EQ(*typedValue("2 11/32\"", length(), System::Metric, kPoint), Tree("2 11/32\""));
-    EXPECT_EQ(*typedValue("180-205 lb", ofKind(FieldKind::Force), System::Metric, kPoint), Tree("180-205 lb"));
+    EXPECT_EQ(*typedValue("180-205 lb", ofKind(FieldKind::Force), System::Metric, kPoint),
+              Tree("180-205 lb"));
 }
 
 TEST(TypedValue, asks_what_a_bare_fraction_is_where_millimetres_are_usual) {

@@ -29,7 +29,8 @@ Check force(const char* id, const char* title, double demand, double capacity, d
     c.unit = "N";
     c.margin = capacity / demand;
     c.wanted = wanted;
-    c.basis = "Folds at " + std::to_string(static_cast<int>(capacity)) + " N along a ring through the stations.";
+    c.basis =
+        "Folds at " + std::to_string(static_cast<int>(capacity)) + " N along a ring through the stations.";
     c.source = "Made up for trying the window, no published source";
     c.where = std::move(where);
     return c;
@@ -50,7 +51,8 @@ Check fit(const char* id, const char* title, double margin, double wanted, Grade
     return c;
 }
 
-std::shared_ptr<const engine::Picture> picture(const job::Job& job, const shape::Region& region, double worst) {
+std::shared_ptr<const engine::Picture> picture(const job::Job& job, const shape::Region& region,
+                                               double worst) {
     const double t = job.plate.thickness->mm();
     auto mesh = mesh::makeMesh(outline::tagged(region), {.far = 8, .nearBore = 3, .nearAccess = 3});
     if (!mesh)
@@ -91,8 +93,10 @@ engine::Report fakeCheck(const job::Job& job, const engine::CheckOptions&) {
          "Needed: the access hole. The keeper's width and 3 mm more.");
     need(r, job.plate.thickness.has_value(), "plate.thickness",
          "Needed: the plate's thickness. Measure clear of the burnt edge.");
-    need(r, job.plate.bore.has_value(), "plate.bore", "Needed: the bore. The screw's size and half a millimetre.");
-    if (!job.plate.outline || (job.plate.outline->shape == job::OutlineShape::Disc && !job.plate.outline->diameter))
+    need(r, job.plate.bore.has_value(), "plate.bore",
+         "Needed: the bore. The screw's size and half a millimetre.");
+    if (!job.plate.outline ||
+        (job.plate.outline->shape == job::OutlineShape::Disc && !job.plate.outline->diameter))
         need(r, false, "plate.outline.diameter", "Needed: how far across the disc is.");
     r.cautions = {"170 J is stored in the springs.", "Stand out of line, glasses on, chain it.",
                   "Prove it once on solid packing: 44 N·m, dial 0.15 mm, and 0.00 when slack."};
@@ -111,7 +115,7 @@ engine::Report fakeCheck(const job::Job& job, const engine::CheckOptions&) {
     r.stations = job::stationCentres(s);
     const double t = job.plate.thickness->mm(), k = std::pow(t / 10, 2);
     r.grade = t >= 10 ? Grade::Holds : t >= 8 ? Grade::Thin : t >= 5 ? Grade::Sets : Grade::Breaks;
-    r.reason = t >= 10 ? "The plate stays flat at full spring load. First to give: the plate, at its bore."
+    r.reason = t >= 10  ? "The plate stays flat at full spring load. First to give: the plate, at its bore."
                : t >= 8 ? "Nothing yields to see, but the plate has less margin than you want."
                : t >= 5 ? "6 mm bends for good: 0.37 mm of set at full spring load, starting at the bore."
                         : "The plate folds along the ring of holes before the springs are down.";
@@ -149,7 +153,8 @@ engine::Report fakeCheck(const job::Job& job, const engine::CheckOptions&) {
     r.plate.field->peakPlace = "at the bore edge";
     r.plate.firstYieldFactor = 205 / worst;
     if (g != Grade::Holds)
-        r.changes.push_back({"plate.collapse", "Use 10 mm. Then it holds. 0.7 kg heavier.", "plate.thickness", "10 mm"});
+        r.changes.push_back(
+            {"plate.collapse", "Use 10 mm. Then it holds. 0.7 kg heavier.", "plate.thickness", "10 mm"});
     r.picture = picture(job, built.region, worst);
     return r;
 }

@@ -3,8 +3,8 @@
 #include "app/engine/check.h"
 #include "core/jobfile/tree.h"
 
-/// An engine that answers at once with plausible figures of its own, so that the window can be tried without the
-/// mechanics. Its numbers mean nothing.
+/// An engine that answers at once with plausible figures of its own, so that the window can be tried without
+/// the mechanics. Its numbers mean nothing.
 namespace pw::testing {
 
 engine::Report fakeCheck(const job::Job& job, const engine::CheckOptions& options = {});

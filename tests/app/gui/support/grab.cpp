@@ -31,7 +31,8 @@ struct Shot {
 void type(gui::Window& w, const std::string& path, const char* text) {
     w.figures().openField(path, true);
     QTest::qWait(30);
-    if (auto* edit = w.figures().findChild<gui::FieldBox*>(QString::fromStdString(path))->findChild<QLineEdit*>()) {
+    if (auto* edit =
+            w.figures().findChild<gui::FieldBox*>(QString::fromStdString(path))->findChild<QLineEdit*>()) {
         edit->setFocus();
         edit->selectAll();
         QTest::keyClicks(edit, QString::fromUtf8(text));
@@ -66,17 +67,19 @@ int grabWindows(const QString& folder) {
                  thickness(w, "4 mm");
                  w.plan().setView(View::Stress);
              }},
-        {.name = "04_light_new", .set = [](auto& w) {
-             jobfile::Tree t = jobfile::Tree::object();
-             t.set("platewright", 1);
-             t.set("work", "compress");
-             t.set("stations.count", 6);
-             t.set("springs[0].name", "outer");
-             t.set("springs[0].loads[0]", jobfile::Tree::object());
-             t.set("plate.outline.shape", "disc");
-             w.document().startNew(t);
-             w.plan().fit();
-         }},
+        {.name = "04_light_new",
+         .set =
+             [](auto& w) {
+                 jobfile::Tree t = jobfile::Tree::object();
+                 t.set("platewright", 1);
+                 t.set("work", "compress");
+                 t.set("stations.count", 6);
+                 t.set("springs[0].name", "outer");
+                 t.set("springs[0].loads[0]", jobfile::Tree::object());
+                 t.set("plate.outline.shape", "disc");
+                 w.document().startNew(t);
+                 w.plan().fit();
+             }},
         {.name = "05_light_thin_springs",
          .set =
              [](auto& w) {
@@ -86,11 +89,17 @@ int grabWindows(const QString& folder) {
         {.name = "06_1024_wrong_figure",
          .size = {1024, 700},
          .set = [](auto& w) { type(w, "stations.access_hole", "20 mmm"); }},
-        {.name = "07_dark_1024_centre", .size = {1024, 700}, .dark = true, .set = [](auto& w) {
-             w.figures().openGroup("centre");
-             w.plan().setView(View::Deflection);
-         }},
-        {.name = "08_200_percent", .text = 2, .set = [](auto& w) { w.figures().openField("stations.circle", true); }},
+        {.name = "07_dark_1024_centre",
+         .size = {1024, 700},
+         .dark = true,
+         .set =
+             [](auto& w) {
+                 w.figures().openGroup("centre");
+                 w.plan().setView(View::Deflection);
+             }},
+        {.name = "08_200_percent",
+         .text = 2,
+         .set = [](auto& w) { w.figures().openField("stations.circle", true); }},
         {.name = "09_200_percent_1920",
          .size = {1920, 1080},
          .text = 2,
@@ -121,7 +130,9 @@ int grabWindows(const QString& folder) {
                  w.document().replace(t, "Bar");
                  w.figures().openGroup("steel");
              }},
-        {.name = "12_1920_light", .size = {1920, 1080}, .set = [](auto& w) { w.figures().openGroup("wanted"); }},
+        {.name = "12_1920_light",
+         .size = {1920, 1080},
+         .set = [](auto& w) { w.figures().openGroup("wanted"); }},
     };
     for (const auto& shot : shots) {
         gui::settings::setColours(shot.dark ? gui::settings::Colours::Dark : gui::settings::Colours::Light);

@@ -11,8 +11,8 @@ namespace {
 plate::Mesh triangle(double ax, double ay, double bx, double by, double cx, double cy) {
     plate::Mesh mesh;
     mesh.nodes.resize(2, 6);
-    mesh.nodes << ax, bx, cx, (ax + bx) / 2, (bx + cx) / 2, (cx + ax) / 2, ay, by, cy, (ay + by) / 2, (by + cy) / 2,
-        (cy + ay) / 2;
+    mesh.nodes << ax, bx, cx, (ax + bx) / 2, (bx + cx) / 2, (cx + ax) / 2, ay, by, cy, (ay + by) / 2,
+        (by + cy) / 2, (cy + ay) / 2;
     mesh.triangles.resize(6, 1);
     mesh.triangles << 0, 1, 2, 3, 4, 5;
     return mesh;

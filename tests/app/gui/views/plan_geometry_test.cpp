@@ -116,8 +116,8 @@ TEST(Drag, never_makes_a_size_less_than_one_step) {
 TEST(Drag, of_an_access_hole_measures_from_its_own_centre) {
     const auto shape = planShape(eightPins());
     const shape::Point centre = shape.stations[2];
-    EXPECT_DOUBLE_EQ(dragged(shape, {PlanPart::Access, 2}, centre + shape::Point{10, 0}, centre + shape::Point{12, 0},
-                             20, System::Metric, false),
+    EXPECT_DOUBLE_EQ(dragged(shape, {PlanPart::Access, 2}, centre + shape::Point{10, 0},
+                             centre + shape::Point{12, 0}, 20, System::Metric, false),
                      24);
 }
 
@@ -125,8 +125,10 @@ TEST(Drag, turns_the_ring_by_whole_degrees_and_stays_within_half_a_turn) {
     const auto shape = planShape(eightPins());
     const Grab start{PlanPart::Start, 0};
     const double degree = std::numbers::pi / 180;
-    EXPECT_DOUBLE_EQ(dragged(shape, start, {65, 0}, shape::polar(65, 22.3 * degree), 0, System::Metric, false), 22);
-    EXPECT_DOUBLE_EQ(dragged(shape, start, {65, 0}, shape::polar(65, 20 * degree), 170, System::Metric, false), -170);
+    EXPECT_DOUBLE_EQ(
+        dragged(shape, start, {65, 0}, shape::polar(65, 22.3 * degree), 0, System::Metric, false), 22);
+    EXPECT_DOUBLE_EQ(
+        dragged(shape, start, {65, 0}, shape::polar(65, 20 * degree), 170, System::Metric, false), -170);
 }
 
 TEST(Step, goes_to_the_next_multiple_and_not_by_a_step_from_where_it_is) {
@@ -147,7 +149,8 @@ TEST(TypedFigure, can_be_read_back_by_the_job_file) {
         EXPECT_NEAR(units::parse<Length>(text)->inch() * 16, sixteenths, 1e-9) << text;
         EXPECT_EQ(text.find("\u00a0"), std::string::npos);
     }
-    EXPECT_NEAR(units::parse<units::Angle>(typedFigure(PlanPart::Start, -22.5, System::Metric))->degree(), -22.5, 1e-9);
+    EXPECT_NEAR(units::parse<units::Angle>(typedFigure(PlanPart::Start, -22.5, System::Metric))->degree(),
+                -22.5, 1e-9);
 }
 
 TEST(ScaleBar, is_a_round_length_that_fits) {
@@ -159,10 +162,12 @@ TEST(ScaleBar, is_a_round_length_that_fits) {
 TEST(ClearRay, runs_midway_between_two_stations) {
     const auto shape = planShape(eightPins());
     const double ray = clearRay(shape.stations, -0.45);
-    // Eight stations from 0 degrees: 22.5 degrees from the nearest is the best there is; the search steps by 5.
+    // Eight stations from 0 degrees: 22.5 degrees from the nearest is the best there is; the search steps
+    // by 5.
     double nearest = 10;
     for (const auto& s : shape.stations)
-        nearest = std::min(nearest, std::abs(std::remainder(std::atan2(s.y, s.x) - ray, 2 * std::numbers::pi)));
+        nearest =
+            std::min(nearest, std::abs(std::remainder(std::atan2(s.y, s.x) - ray, 2 * std::numbers::pi)));
     EXPECT_GT(nearest, 17.5 * std::numbers::pi / 180);
 }
 

@@ -4,8 +4,8 @@
 
 #include <gtest/gtest.h>
 
-// The contrasts that the look promises (its sections 3 and 4), by WCAG 2 relative luminance, on the worst ground a
-// colour is used on. They are printed there with one decimal; kPrinted is half of that.
+// The contrasts that the look promises (its sections 3 and 4), by WCAG 2 relative luminance, on the worst
+// ground a colour is used on. They are printed there with one decimal; kPrinted is half of that.
 
 namespace pw::gui {
 namespace {
@@ -27,7 +27,8 @@ TEST(Contrast, of_black_on_white_is_21_and_of_a_colour_on_itself_1) {
 }
 
 TEST(Lab, of_white_and_mid_grey_are_where_CIE_puts_them) {
-    // CIE 1976: white is L* 100; sRGB #777777 is L* 50.0 (linear 0.1845 against 0.1842 by definition of L* 50).
+    // CIE 1976: white is L* 100; sRGB #777777 is L* 50.0 (linear 0.1845 against 0.1842 by definition of L*
+    // 50).
     EXPECT_NEAR(toLab("#FFFFFF").L, 100.0, 0.01);
     EXPECT_NEAR(toLab("#777777").L, 50.0, 0.2);
     EXPECT_NEAR(toLab("#777777").a, 0.0, 0.05);
@@ -86,17 +87,15 @@ TEST_P(VerdictContrast, is_what_the_look_promises) {
 }
 
 using verdict::Grade;
-INSTANTIATE_TEST_SUITE_P(Every, VerdictContrast,
-                         testing::Values(Promise{Grade::Holds, Tone::Light, 6.9, 6.2},
-                                         Promise{Grade::Holds, Tone::Dark, 9.0, 8.5},
-                                         Promise{Grade::Thin, Tone::Light, 8.9, 6.4},
-                                         Promise{Grade::Thin, Tone::Dark, 11.1, 10.5},
-                                         Promise{Grade::Sets, Tone::Light, 4.9, 5.6},
-                                         Promise{Grade::Sets, Tone::Dark, 6.0, 7.7},
-                                         Promise{Grade::Breaks, Tone::Light, 13.7, 12.3},
-                                         Promise{Grade::Breaks, Tone::Dark, 5.1, 7.1},
-                                         Promise{Grade::Incomplete, Tone::Light, 6.3, 6.3},
-                                         Promise{Grade::Incomplete, Tone::Dark, 7.9, 7.9}));
+INSTANTIATE_TEST_SUITE_P(
+    Every, VerdictContrast,
+    testing::Values(Promise{Grade::Holds, Tone::Light, 6.9, 6.2}, Promise{Grade::Holds, Tone::Dark, 9.0, 8.5},
+                    Promise{Grade::Thin, Tone::Light, 8.9, 6.4}, Promise{Grade::Thin, Tone::Dark, 11.1, 10.5},
+                    Promise{Grade::Sets, Tone::Light, 4.9, 5.6}, Promise{Grade::Sets, Tone::Dark, 6.0, 7.7},
+                    Promise{Grade::Breaks, Tone::Light, 13.7, 12.3},
+                    Promise{Grade::Breaks, Tone::Dark, 5.1, 7.1},
+                    Promise{Grade::Incomplete, Tone::Light, 6.3, 6.3},
+                    Promise{Grade::Incomplete, Tone::Dark, 7.9, 7.9}));
 
 } // namespace
 } // namespace pw::gui

@@ -5,9 +5,10 @@
 #include <cmath>
 #include <gtest/gtest.h>
 
-// The promises of the look, section 5: L* strictly monotone, steps equal, and both still true enough for weak red and
-// weak green. Those are simulated after Vienot, Brettel, Mollon, Digital video colourmaps for checking the legibility
-// of displays by dichromats, Color Res. Appl. 24 (1999) 243-252 (its two 3x3 matrices, eq. 4 and 5).
+// The promises of the look, section 5: L* strictly monotone, steps equal, and both still true enough for weak
+// red and weak green. Those are simulated after Vienot, Brettel, Mollon, Digital video colourmaps for
+// checking the legibility of displays by dichromats, Color Res. Appl. 24 (1999) 243-252 (its two 3x3
+// matrices, eq. 4 and 5).
 
 namespace pw::gui {
 namespace {
@@ -17,9 +18,11 @@ enum class Eye { Full, WeakRed, WeakGreen };
 QColor seenBy(Eye eye, const QColor& colour) {
     if (eye == Eye::Full)
         return colour;
-    double r = linearChannel(colour.redF()), g = linearChannel(colour.greenF()), b = linearChannel(colour.blueF());
+    double r = linearChannel(colour.redF()), g = linearChannel(colour.greenF()),
+           b = linearChannel(colour.blueF());
     // Brought within the gamut first, as the paper does.
-    const double gain = eye == Eye::WeakRed ? 0.992052 : 0.957237, lift = eye == Eye::WeakRed ? 0.003974 : 0.0213814;
+    const double gain = eye == Eye::WeakRed ? 0.992052 : 0.957237,
+                 lift = eye == Eye::WeakRed ? 0.003974 : 0.0213814;
     r = r * gain + lift;
     g = g * gain + lift;
     b = b * gain + lift;
