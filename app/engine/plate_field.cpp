@@ -23,7 +23,8 @@ plate::Sector sectorOf(const PlateTask& task) {
 mesh::SizeField firstSizes(const shape::Region& region, double fineness) {
     const shape::Box box = shape::bounds(region.rim);
     mesh::SizeField size;
-    size.far = fineness * std::min(std::hypot(box.width(), box.height()) / 12, std::min(box.width(), box.height()) / 5);
+    size.far = fineness *
+               std::min(std::hypot(box.width(), box.height()) / 12, std::min(box.width(), box.height()) / 5);
     size.grade = 0.5;
     for (const shape::Hole& hole : region.holes) {
         const double side = fineness * shape::perimeter(hole.loop) / 12;
@@ -36,14 +37,16 @@ mesh::SizeField firstSizes(const shape::Region& region, double fineness) {
 }
 
 /// Sizes that would spread the error evenly: a triangle with more than its share gets smaller.
-std::shared_ptr<const mesh::BackgroundSizes> refinedSizes(const plate::Mesh& mesh, const Eigen::VectorXd& error,
-                                                          double reduce) {
+std::shared_ptr<const mesh::BackgroundSizes> refinedSizes(const plate::Mesh& mesh,
+                                                          const Eigen::VectorXd& error, double reduce) {
     std::vector<double> sizes(mesh.nodeCount(), 1e300);
     const double share = error.sum() / static_cast<double>(mesh.triangleCount());
     for (Eigen::Index t = 0; t < mesh.triangleCount(); ++t) {
         double side = 0;
         for (int i = 0; i < 3; ++i)
-            side += (mesh.nodes.col(mesh.triangles(i, t)) - mesh.nodes.col(mesh.triangles((i + 1) % 3, t))).norm() / 3;
+            side += (mesh.nodes.col(mesh.triangles(i, t)) - mesh.nodes.col(mesh.triangles((i + 1) % 3, t)))
+                        .norm() /
+                    3;
         // Error squared goes with about h^4 times area, so h with the sixth root; damped.
         const double ratio = share > 0 && error(t) > 0 ? std::pow(share / error(t), 1.0 / 5) : 1.0;
         const double wanted = side * reduce * std::clamp(ratio, 0.45, 1.6);
@@ -53,8 +56,8 @@ std::shared_ptr<const mesh::BackgroundSizes> refinedSizes(const plate::Mesh& mes
     return std::make_shared<mesh::BackgroundSizes>(mesh, std::move(sizes));
 }
 
-util::Result<plate::Mesh> meshOf(const PlateTask& task, const plate::Sector& sector, const mesh::SizeField& size,
-                                 int mostTriangles) {
+util::Result<plate::Mesh> meshOf(const PlateTask& task, const plate::Sector& sector,
+                                 const mesh::SizeField& size, int mostTriangles) {
     return mesh::makeMesh(outline::cutSector(task.region, sector), size, {mostTriangles});
 }
 
@@ -137,8 +140,8 @@ util::Result<PlateField> solvePlateField(const PlateTask& task, const FieldOptio
         if (!elastic)
             return elastic.problem();
         next.elastic = std::move(*elastic);
-        next.deflection =
-            plate::fromRingPlane(next.model->mesh(), sector, next.elastic.nodes.row(0).transpose(), task.bearing);
+        next.deflection = plate::fromRingPlane(next.model->mesh(), sector,
+                                               next.elastic.nodes.row(0).transpose(), task.bearing);
         next.moments = plate::recoverMoments(*next.model, task.section, next.elastic.pointMoments);
         next.edges = plate::freeEdgeMoments(*next.model, task.section, next.elastic);
         next.sharpCorners = sharpInsideCorners(task.region);

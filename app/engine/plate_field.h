@@ -33,7 +33,7 @@ struct PlateField {
     std::shared_ptr<const plate::PlateModel> model;
     Eigen::VectorXd forces; ///< on w, a value a node; balanced
     plate::ElasticSolution elastic;
-    Eigen::VectorXd deflection;   ///< from the centre bearing's plane, mm
+    Eigen::VectorXd deflection;      ///< from the centre bearing's plane, mm
     plate::RecoveredMoments moments; ///< free edges put in
     std::vector<plate::EdgeMoment> edges;
     double peakStress = 0; ///< von Mises on the face, MPa

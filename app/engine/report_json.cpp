@@ -8,13 +8,25 @@ namespace {
 
 using jobfile::Tree;
 
-Tree number(double value) { return std::isfinite(value) ? Tree(value) : Tree(); }
-Tree number(const Found<double>& value) { return value ? number(*value) : Tree(); }
-Tree mm(const Found<units::Length>& value) { return value ? number(value->mm()) : Tree(); }
-Tree newton(const Found<units::Force>& value) { return value ? number(value->newton()) : Tree(); }
-Tree newtonM(const Found<units::Torque>& value) { return value ? number(value->newtonM()) : Tree(); }
+Tree number(double value) {
+    return std::isfinite(value) ? Tree(value) : Tree();
+}
+Tree number(const Found<double>& value) {
+    return value ? number(*value) : Tree();
+}
+Tree mm(const Found<units::Length>& value) {
+    return value ? number(value->mm()) : Tree();
+}
+Tree newton(const Found<units::Force>& value) {
+    return value ? number(value->newton()) : Tree();
+}
+Tree newtonM(const Found<units::Torque>& value) {
+    return value ? number(value->newtonM()) : Tree();
+}
 
-Tree pair(double low, double high) { return Tree::List{number(low), number(high)}; }
+Tree pair(double low, double high) {
+    return Tree::List{number(low), number(high)};
+}
 
 Tree texts(const std::vector<std::string>& lines) {
     Tree list = Tree::list();
@@ -72,8 +84,8 @@ Tree pointTree(const PointReport& p) {
     t["Mx"] = value(p.Mx);
     t["My"] = value(p.My);
     t["Mxy"] = value(p.Mxy);
-    t["stress_top_MPa"] = p.inside ? Tree(Tree::List{number(p.stress[0]), number(p.stress[1]), number(p.stress[2])})
-                                   : Tree();
+    t["stress_top_MPa"] =
+        p.inside ? Tree(Tree::List{number(p.stress[0]), number(p.stress[1]), number(p.stress[2])}) : Tree();
     t["von_mises_MPa"] = value(p.vonMises);
     return t;
 }

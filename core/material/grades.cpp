@@ -21,14 +21,21 @@ std::string keyOf(std::string_view name) {
                {"class", "grade", "gr", "gr.", "iso", "sae", "astm", "property", "bolt", "nut", "steel"});
 }
 
-/// Whose numbers these are, when they say so: "SAE 8" is never an ISO class.
-std::string_view makerOf(std::string_view name) {
+/// Whose numbers these are, when the name says so: "SAE 8" is never an ISO class.
+enum class Maker { NotSaid, Sae, Iso };
+
+Maker makerOf(std::string_view name) {
     const std::string plain = key(name, {});
-    return plain.starts_with("sae") ? "SAE " : plain.starts_with("iso") ? "ISO " : "";
+    return plain.starts_with("sae") ? Maker::Sae : plain.starts_with("iso") ? Maker::Iso : Maker::NotSaid;
+}
+
+bool isFrom(const CsvRow& row, Maker maker) {
+    const bool sae = row.text("name").starts_with("SAE ");
+    return maker == Maker::NotSaid || sae == (maker == Maker::Sae);
 }
 
 bool matches(const CsvRow& row, std::string_view typed) {
-    if (!row.text("name").starts_with(makerOf(typed)))
+    if (!isFrom(row, makerOf(typed)))
         return false;
     const std::string wanted = keyOf(typed);
     if (wanted.empty())
@@ -120,7 +127,7 @@ util::Result<NutGrade> findNutGrade(std::string_view name, const thread::Thread&
     std::vector<const CsvRow*> rows;
     for (const CsvRow& row : nutTable()) {
         const bool ours =
-            row.text("family") == "any" || row.text("family") == family || !makerOf(name).empty();
+            row.text("family") == "any" || row.text("family") == family || makerOf(name) != Maker::NotSaid;
         if (ours && (row.text("pitch") == "any" || row.text("pitch") == pitch) && matches(row, name))
             rows.push_back(&row);
     }

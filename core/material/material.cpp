@@ -21,7 +21,8 @@ struct Row {
 };
 
 std::string keyOf(std::string_view name) {
-    return key(name, {"astm", "aisi", "sae", "en", "din", "grade", "gr"});
+    const std::string brief = key(name, {"astm", "aisi", "sae", "en", "din", "grade", "gr", "steel"});
+    return brief.empty() ? key(name, {}) : brief; // "steel" alone is a name too
 }
 
 const std::vector<Row>& table() {

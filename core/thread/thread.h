@@ -86,8 +86,7 @@ Area screwShearArea(const Thread& thread, Length engagement);
 ///   pi Le Ds / P [P/2 + (Ds - En) tan(flank angle)].
 Area nutShearArea(const Thread& thread, Length engagement);
 
-/// Hexagon and thread height of the standard nut: ISO 4032, ASME B18.2.2 (heavy over 1 1/2 in), BS 1083 (from
-/// memory).
+/// Hexagon and thread height of the standard nut: ISO 4032, ASME B18.2.2, BS 1083.
 struct Hexagon {
     Length nutAcrossFlats, boltAcrossFlats;
     Length nutHeight; ///< least

@@ -14,8 +14,12 @@ constexpr const char* kCollapseSource =
     "elastic-plastic bending, von Mises";
 constexpr const char* kBrittleSource = "common practice, no published source";
 
-std::string showMm(double mm, units::System system) { return units::show(units::Length::fromMm(mm), system); }
-std::string showMpa(double mpa, units::System system) { return units::show(units::Stress::fromMpa(mpa), system); }
+std::string showMm(double mm, units::System system) {
+    return units::show(units::Length::fromMm(mm), system);
+}
+std::string showMpa(double mpa, units::System system) {
+    return units::show(units::Stress::fromMpa(mpa), system);
+}
 
 /// Small sets as a mechanic would read them off a dial: to 0.001 mm or 0.0001 in.
 std::string showSet(double mm, units::System system) {
@@ -38,9 +42,13 @@ Check collapseCheck(const PlateFindings& f, const PlateDemands& d) {
     const double factor = *f.collapseFactor;
     c.margin = factor;
     c.capacity = factor * f.designLoad;
-    c.grade = factor >= 3.0 * s ? Grade::Holds : factor >= 1.5 * s ? Grade::Thin : factor >= 1.1 ? Grade::Sets : Grade::Breaks;
-    c.basis = std::string(f.collapseReached ? "folds at " : "carries at least ") + number(factor) + " x the load of " +
-              units::show(units::Force::fromN(f.designLoad), d.system) + "; wanted " + number(3.0 * s);
+    c.grade = factor >= 3.0 * s   ? Grade::Holds
+              : factor >= 1.5 * s ? Grade::Thin
+              : factor >= 1.1     ? Grade::Sets
+                                  : Grade::Breaks;
+    c.basis = std::string(f.collapseReached ? "folds at " : "carries at least ") + number(factor) +
+              " x the load of " + units::show(units::Force::fromN(f.designLoad), d.system) + "; wanted " +
+              number(3.0 * s);
     if (f.firstYieldFactor)
         c.basis += "; yields first at " + number(*f.firstYieldFactor) + " x, " + f.peakPlace;
     c.where = f.peakAt;
@@ -48,7 +56,8 @@ Check collapseCheck(const PlateFindings& f, const PlateDemands& d) {
 }
 
 Check setCheck(const PlateFindings& f, const PlateDemands& d) {
-    Check c{.id = "plate.set", .member = "plate", .title = "Plate, set", .kind = CheckKind::Fit, .unit = "mm"};
+    Check c{
+        .id = "plate.set", .member = "plate", .title = "Plate, set", .kind = CheckKind::Fit, .unit = "mm"};
     c.source = "limit: common practice, no published source; set by elastic-plastic bending, von Mises";
     const double limit = setLimit(f, d);
     c.capacity = limit;
@@ -111,7 +120,8 @@ Check steelCheck(const material::Material& steel, const PlateDemands& d) {
         c.grade = Grade::Holds;
         c.basis = steel.brittle ? "brittle by its nature: judged on the worst stress, no hammering"
                                 : "the file skates or the strip snaps: judged as brittle, no hammering";
-    } else if (d.unknownSteel && (d.tests.file == job::FileTest::NotTried || d.tests.bend == job::BendTest::NotTried)) {
+    } else if (d.unknownSteel &&
+               (d.tests.file == job::FileTest::NotTried || d.tests.bend == job::BendTest::NotTried)) {
         c.grade = Grade::Holds;
         c.basis = "file it first: if the file skates, do not use it; bend a strip and look for cracks";
     } else {
@@ -130,7 +140,8 @@ double setLimit(const PlateFindings& findings, const PlateDemands& demands) {
 }
 
 bool isBrittle(const material::Material& steel, const PlateDemands& demands) {
-    return steel.brittle || demands.tests.file == job::FileTest::Skates || demands.tests.bend == job::BendTest::Snapped;
+    return steel.brittle || demands.tests.file == job::FileTest::Skates ||
+           demands.tests.bend == job::BendTest::Snapped;
 }
 
 std::vector<Check> checkPlate(const PlateFindings& findings, const material::Material& steel,

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <numbers>
 
 namespace pw::mesh {
@@ -42,12 +41,15 @@ public:
             for (std::size_t s = 0; s < region.loops[l].size(); ++s) {
                 const Side& side = region.loops[l][s].side;
                 m_sides.push_back({int(l), int(s), int(region.loops[l].size()), side, side.bounds()});
+                const shape::Box& box = m_sides.back().box;
+                m_leastNeck =
+                    std::max({m_leastNeck, kLeastNeck * std::abs(box.low.x), kLeastNeck * std::abs(box.low.y),
+                              kLeastNeck * std::abs(box.high.x), kLeastNeck * std::abs(box.high.y)});
             }
     }
 
     Chords split() {
         Chords out;
-        out.narrowest = std::numeric_limits<double>::infinity();
         for (const SideRef& ref : m_sides) {
             const std::vector<double> cuts = cutsOf(ref);
             for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
@@ -61,7 +63,7 @@ public:
                 out.chords.back().end = first->start;
             }
         }
-        out.narrowest = m_narrowest;
+        out.neck = m_neck;
         return out;
     }
 
@@ -81,9 +83,10 @@ private:
             if (width >= size || shape::dot(q - p, left) < 0.1 * width)
                 continue;
             size = width;
-            m_narrowest = std::min(m_narrowest, width);
+            if (width < m_leastNeck && !m_neck)
+                m_neck = p;
         }
-        return std::max(size, 1e-7 * ref.shape.length());
+        return size;
     }
 
     std::vector<double> cutsOf(const SideRef& ref) {
@@ -92,6 +95,8 @@ private:
         constexpr int kSamples = 8;
         for (int i = 0; i <= kSamples; ++i)
             largest = std::max(largest, wanted(ref, double(i) / kSamples));
+        if (m_neck)
+            return {0, 1};
         const int even = std::max({1, int(std::ceil(length / largest - 1e-6)),
                                    int(std::ceil(std::abs(ref.shape.sweep()) / kChordAngle - 1e-6))});
         std::vector<double> cuts{0};
@@ -106,7 +111,7 @@ private:
         // A little longer than wanted passes, or a size just under an even split would halve everything.
         const double limit = 1.3 * std::min({wanted(ref, t0 + 0.1 * (t1 - t0)), wanted(ref, mid),
                                              wanted(ref, t1 - 0.1 * (t1 - t0))});
-        if (length * (t1 - t0) > limit && depth < kMostHalvings) {
+        if (length * (t1 - t0) > limit && depth < kMostHalvings && !m_neck) {
             halve(ref, length, t0, mid, depth + 1, cuts);
             halve(ref, length, mid, t1, depth + 1, cuts);
         } else
@@ -115,7 +120,8 @@ private:
 
     const SizeAt& m_size;
     std::vector<SideRef> m_sides;
-    double m_narrowest = std::numeric_limits<double>::infinity();
+    double m_leastNeck = 0;
+    std::optional<Point> m_neck;
 };
 
 } // namespace

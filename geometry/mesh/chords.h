@@ -2,6 +2,7 @@
 
 #include "geometry/mesh/size_field.h"
 
+#include <optional>
 #include <vector>
 
 namespace pw::mesh {
@@ -16,9 +17,13 @@ struct Chord {
 struct Chords {
     std::vector<shape::Point> points;
     std::vector<Chord> chords; ///< loop after loop, in the direction of travel
-    double narrowest =
-        0; ///< least width of material between two sides that are not neighbours, as far as seen
+    /// A place where the material is too narrow to be any (two sides meet or all but meet), if there is one;
+    /// the chords are then not to be used.
+    std::optional<shape::Point> neck;
 };
+
+/// Material narrower than this share of the piece's size is none.
+inline constexpr double kLeastNeck = 1e-5;
 
 /// Splits every side by the local size, at most 30 degrees of arc to a chord, and never longer than the
 /// material is wide there, so that a thin ligament is not bridged by chords that would cut through it.

@@ -112,13 +112,14 @@ std::vector<bool> badChords(const plate::Mesh& mesh, const Triangulation& flat, 
     return out;
 }
 
-std::string place(const Chords& chords, const std::vector<bool>& bad) {
-    const auto i = std::size_t(std::find(bad.begin(), bad.end(), true) - bad.begin());
-    if (i >= bad.size())
-        return "";
-    const Point p = chords.points[chords.chords[i].start];
+std::string near(Point p) {
     return " near x = " + std::to_string(std::lround(p.x)) + " mm, y = " + std::to_string(std::lround(p.y)) +
            " mm";
+}
+
+std::string place(const Chords& chords, const std::vector<bool>& bad) {
+    const auto i = std::size_t(std::find(bad.begin(), bad.end(), true) - bad.begin());
+    return i < bad.size() ? near(chords.points[chords.chords[i].start]) : "";
 }
 
 } // namespace
@@ -129,6 +130,12 @@ util::Result<plate::Mesh> makeMesh(const TaggedRegion& region, const SizeField& 
     const SizeAt sizeAt(size, region);
     const std::function<double(Point)> ask = [&](Point p) { return sizeAt(p); };
     Chords chords = splitBoundary(region, sizeAt);
+    if (chords.neck)
+        return util::Problem{"plate", "two edges of the plate touch or cross" + near(*chords.neck) +
+                                          "; leave material between them"};
+    if (int(chords.chords.size()) > limits.mostTriangles)
+        return util::Problem{"plate", "the outline needs more than " + std::to_string(limits.mostTriangles) +
+                                          " pieces of edge: it is far too ragged or too narrow somewhere"};
     std::vector<bool> bad;
     for (int attempt = 0; attempt < kMostTries; ++attempt) {
         std::vector<Segment> segments;

@@ -77,7 +77,8 @@ std::optional<Loop> withOpenSlot(const Loop& rim, Point centre, double width, do
     loop.vertices.push_back(
         {startRight, -1}); // round the inner end, clockwise as seen from the material's loop
     loop.vertices.push_back({startLeft, 0});
-    loop = shape::merged(loop);
+    loop =
+        shape::merged(loop, 1e-4); // a mouth that all but meets a corner of the rim leaves no hair of a side
     if (shape::crossesItself(loop) || shape::signedArea(loop) <= 0)
         return std::nullopt;
     return loop;

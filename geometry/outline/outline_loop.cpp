@@ -50,6 +50,9 @@ private:
     bool m_sound = true;
 };
 
+/// Corners so close, mm, are one corner written twice.
+constexpr double kSamePoint = 1e-3;
+
 void checkPolygon(const std::vector<shape::Vertex>& points, Figures& figures) {
     if (points.size() < 2 || (points.size() == 2 && points[0].bulge == 0 && points[1].bulge == 0)) {
         figures.wrong("points", "an outline needs at least three corners");
@@ -59,7 +62,7 @@ void checkPolygon(const std::vector<shape::Vertex>& points, Figures& figures) {
         const shape::Vertex& a = points[i];
         if (!std::isfinite(a.at.x) || !std::isfinite(a.at.y) || !std::isfinite(a.bulge))
             figures.wrong("points", "corner " + std::to_string(i + 1) + " is not a number");
-        else if (shape::distance(a.at, points[(i + 1) % points.size()].at) < 1e-6)
+        else if (shape::distance(a.at, points[(i + 1) % points.size()].at) < kSamePoint)
             figures.wrong("points", "corner " + std::to_string(i + 1) +
                                         " and the next one are the same point; leave one of them out");
     }

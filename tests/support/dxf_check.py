@@ -1,7 +1,7 @@
-"""Reads a DXF file strictly and prints what is in it as JSON.
+"""Reads DXF files strictly and prints what is in each as one line of JSON.
 
-    dxf_check.py FILE              checks; status 0 when nothing is wrong, 1 when something is
-    dxf_check.py --controls FILE   spoils a sound file in many ways and demands that each is noticed
+    dxf_check.py FILE...              checks; status 0 when nothing is wrong, 1 when something is
+    dxf_check.py --controls FILE...   spoils a sound file in many ways and demands that each is noticed
 
 The audit of ezdxf passes figures that are no numbers, negative radii, layers that do not exist and owners that do
 not exist, so the structure is checked here as well, after the public DXF reference for releases 12 and 2000.
@@ -427,16 +427,13 @@ def spoiled(raw):
         yield "no end of the outline", "\n".join(lines[:at - 1] + lines[at + 3:]).encode()
 
 
-def main(arguments):
-    controls = arguments[0] == "--controls"
-    with open(arguments[-1], "rb") as file:
-        raw = file.read()
+def controls_report(raw):
+    missed = [f"not noticed: {what}" for what, bytes_ in spoiled(raw) if not structure_problems(bytes_)]
+    return {"problems": structure_problems(raw) + missed, "controls": sum(1 for _ in spoiled(raw))}
+
+
+def report_of(raw):
     problems = structure_problems(raw)
-    if controls:
-        missed = [f"not noticed: {what}" for what, bytes_ in spoiled(raw) if not structure_problems(bytes_)]
-        count = sum(1 for _ in spoiled(raw))
-        print(json.dumps({"problems": problems + missed, "controls": count}))
-        return 1 if problems + missed else 0
     report = {"problems": problems}
     try:
         document = ezdxf.read(io.StringIO(raw.decode("ascii", "replace")))
@@ -446,8 +443,19 @@ def main(arguments):
                       entities=[entity_json(e) for e in document.modelspace()])
     except Exception as error:  # whatever it is, the file is not one to hand out
         problems.append(f"ezdxf: {type(error).__name__}: {error}")
-    print(json.dumps(report))
-    return 1 if problems else 0
+    return report
+
+
+def main(arguments):
+    controls = arguments[:1] == ["--controls"]
+    status = 0
+    for name in arguments[1:] if controls else arguments:
+        with open(name, "rb") as file:
+            raw = file.read()
+        report = controls_report(raw) if controls else report_of(raw)
+        print(json.dumps(report))
+        status |= bool(report["problems"])
+    return int(status)
 
 
 if __name__ == "__main__":

@@ -52,7 +52,8 @@ int main(int argc, char** argv) {
         if (label.FindAttribute(TDataStd_Name::GetID(), name))
             std::cout << "name " << TCollection_AsciiString(name->Get()).ToCString() << "\n";
         Quantity_Color colour;
-        if (colours->GetColor(shape, XCAFDoc_ColorSurf, colour) || colours->GetColor(shape, XCAFDoc_ColorGen, colour)) {
+        if (colours->GetColor(shape, XCAFDoc_ColorSurf, colour) ||
+            colours->GetColor(shape, XCAFDoc_ColorGen, colour)) {
             double r = 0, g = 0, b = 0;
             colour.Values(r, g, b, Quantity_TOC_sRGB);
             std::cout << "colour " << r << " " << g << " " << b << "\n";
@@ -64,7 +65,8 @@ int main(int argc, char** argv) {
             const BRepAdaptor_Surface surface(TopoDS::Face(each.Current()));
             if (surface.GetType() == GeomAbs_Cylinder) {
                 const gp_Pnt axis = surface.Cylinder().Location();
-                std::cout << "cylinder " << axis.X() << " " << axis.Y() << " " << surface.Cylinder().Radius() << "\n";
+                std::cout << "cylinder " << axis.X() << " " << axis.Y() << " " << surface.Cylinder().Radius()
+                          << "\n";
             } else {
                 std::cout << (surface.GetType() == GeomAbs_Plane ? "plane 1\n" : "other 1\n");
             }

@@ -160,9 +160,12 @@ TEST(ThreadHardware, NutsAndWashersAreTheStandardOnes) {
     ASSERT_TRUE(washer.has_value());
     EXPECT_DOUBLE_EQ(washer->outside.mm(), 37);
     EXPECT_DOUBLE_EQ(washer->thickness.mm(), 3);
-    // ASME B18.2.2, B18.21.1 (from memory): 5/8 in nut 15/16 across flats, washer N 1.312 by 0.095.
+    // ASME B18.2.2, B18.21.1: 5/8 in nut 15/16 across flats, washer N 1.312 by 0.095.
     EXPECT_NEAR(standardHexagon(named("5/8-11"))->nutAcrossFlats.inch(), 15. / 16, 1e-12);
     EXPECT_NEAR(standardWasher(named("5/8-11"))->outside.inch(), 1.312, 1e-12);
+    // BS 1083:1965: 5/8 in nut 1.010 across flats, 0.552 high at the least.
+    EXPECT_NEAR(standardHexagon(named("5/8 BSW"))->nutAcrossFlats.inch(), 1.010, 1e-12);
+    EXPECT_NEAR(standardHexagon(named("5/8 BSW"))->nutHeight.inch(), 0.552, 1e-12);
     EXPECT_NEAR(standardWasher(named("5/8 BSW"))->thickness.inch(), 0.095, 1e-12);
 }
 

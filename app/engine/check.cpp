@@ -1,0 +1,440 @@
+#include "app/engine/check.h"
+
+#include "app/engine/advice.h"
+#include "app/engine/plate_report.h"
+#include "core/job/assumed.h"
+#include "core/job/station_places.h"
+#include "core/loadpath/load_path.h"
+#include "core/plate/by_book.h"
+#include "core/spring/pack.h"
+#include "core/util/require.h"
+#include "core/verdict/plate_checks.h"
+#include "geometry/outline/build.h"
+#include "geometry/outline/clearance.h"
+
+#include <algorithm>
+#include <chrono>
+#include <cmath>
+
+namespace pw::engine {
+
+namespace {
+
+using units::Force;
+using units::Length;
+using verdict::Check;
+using verdict::Grade;
+
+/// Deflections past this part of the thickness are stiffer in truth than a small-deflection solution says.
+constexpr double kMembraneDeflection = 0.5;
+
+std::string nameOf(shape::Part part, int index) {
+    switch (part) {
+    case shape::Part::Rim:
+        return "the rim";
+    case shape::Part::Bore:
+        return "the bore";
+    case shape::Part::Access:
+        return "access hole " + std::to_string(index + 1);
+    case shape::Part::Extra:
+        return "extra hole " + std::to_string(index + 1);
+    }
+    return {};
+}
+
+std::vector<loadpath::Ligament> ligamentsOf(const shape::Region& region) {
+    std::vector<loadpath::Ligament> named;
+    for (const outline::Ligament& l : outline::ligaments(region))
+        named.push_back(
+            {"between " + nameOf(l.b, l.ib) + " and " + nameOf(l.a, l.ia), l.width, {l.onA, l.onB}});
+    return named;
+}
+
+Length tappedBore(const job::Job& job) {
+    const auto thread = thread::parse(job.plate.boreThread);
+    return thread ? thread::tappingDrill(*thread) : Length();
+}
+
+/// One check of a job, step by step; each step reads what the ones before it left in the report.
+class Checker {
+public:
+    Checker(const job::Job& job, const CheckOptions& options) : m_job(job), m_options(options) {}
+
+    Report run() {
+        m_report.title = m_job.title;
+        m_report.preferred = m_job.preferred;
+        m_assumed = job::assume(m_job);
+        append(m_report.assumptions, m_assumed.sentences);
+        findLoads();
+        buildShape();
+        followLoadPath();
+        bendPlate();
+        judge();
+        return std::move(m_report);
+    }
+
+private:
+    static void append(std::vector<std::string>& to, const std::vector<std::string>& from) {
+        for (const std::string& line : from)
+            if (std::find(to.begin(), to.end(), line) == to.end())
+                to.push_back(line);
+    }
+
+    void need(const std::string& field) { need(missingFigure(field)); }
+    void need(const Missing& missing) {
+        for (const Missing& m : m_report.missing)
+            if (m.field == missing.field)
+                return;
+        m_report.missing.push_back(missing);
+    }
+
+    void say(double part, std::string_view what) {
+        if (m_options.progress && !m_options.progress(part, what))
+            throw Stopped{};
+    }
+
+    void findLoads() {
+        m_report.stations = job::stationCentres(m_job.stations);
+        if (m_report.stations.empty()) {
+            if (m_job.stations.at.empty() && !m_job.stations.count)
+                need("stations.count");
+            if (m_job.stations.at.empty() && !m_job.stations.circle)
+                need("stations.circle");
+        }
+        m_pack = spring::packLoads(m_job);
+        append(m_report.assumptions, m_pack.assumptions);
+        for (const util::Problem& p : m_pack.problems)
+            m_report.problems.push_back(p);
+        for (const util::Problem& p : m_pack.missing)
+            need({p.field, p.message});
+        if (!m_pack.known()) {
+            if (m_job.work == job::Work::Pull && m_job.springs.empty() && !m_job.load.total)
+                need({"load.total",
+                      "Needed: the pull. This version does not work it out from hub, wrench or ram; state "
+                      "it as load.total."});
+            else if (m_pack.missing.empty())
+                need("load");
+            return;
+        }
+        m_report.load.source = m_pack.source == spring::LoadSource::Springs ? "springs" : "given";
+        m_report.load.total = m_pack.total;
+        m_report.load.perStation = m_pack.station;
+        m_report.load.energy = m_pack.energy;
+        m_report.travel.release = m_pack.releaseTravel;
+        m_report.travel.toSolid = m_pack.clearanceToSolid;
+        append(m_report.checks, spring::checkSprings(m_job, m_pack));
+    }
+
+    void buildShape() {
+        std::optional<Length> tapped;
+        if (!m_job.plate.boreThread.empty())
+            tapped = tappedBore(m_job);
+        outline::Built built = outline::buildRegion(m_job, tapped);
+        for (const util::Problem& p : built.problems)
+            m_report.problems.push_back(p);
+        for (const std::string& field : built.missing)
+            need(field);
+        m_shapeSound = built.ok();
+        if (!built.region.rim.vertices.empty())
+            m_report.region = std::make_shared<shape::Region>(std::move(built.region));
+        if (!m_job.plate.thickness)
+            need("plate.thickness");
+        m_report.landOutside = m_assumed.land;
+        if (!m_report.landOutside && !m_report.stations.empty())
+            need("stations.land");
+    }
+
+    void followLoadPath() {
+        const std::vector<loadpath::Ligament> ligaments =
+            m_shapeSound ? ligamentsOf(*m_report.region) : std::vector<loadpath::Ligament>{};
+        m_path = loadpath::loadPath(m_job, m_pack, ligaments);
+        append(m_report.assumptions, m_path.members.assumptions);
+        append(m_report.assumptions, m_path.assumptions);
+        if (m_path.bearing) {
+            append(m_report.assumptions, m_path.bearing->assumptions);
+            m_report.bearingInside = m_path.bearing->inside;
+            m_report.bearingOutside = m_path.bearing->outside;
+        }
+        for (const util::Problem& p : m_path.problems)
+            m_report.problems.push_back(p);
+        append(m_report.checks, m_path.checks);
+        m_report.travel.threadLeft = m_path.threadLeft;
+        if (!m_path.bearing && m_path.problems.empty())
+            need(m_job.screw && !m_job.screw->thread.empty() ? "centre.bearing_outside" : "screw.thread");
+    }
+
+    static void append(std::vector<Check>& to, const std::vector<Check>& from) {
+        to.insert(to.end(), from.begin(), from.end());
+    }
+
+    /// The plate as one of the stack's loose plates sees it.
+    PlateTask plateTask() const {
+        PlateTask task;
+        const material::Material& steel = *m_path.members.plate;
+        task.region = *m_report.region;
+        task.section = {m_job.plate.thickness->mm(), steel.E.mpa(), steel.nu};
+        task.bearing = {{0, 0}, m_report.bearingInside->mm() / 2, m_report.bearingOutside->mm() / 2, 0};
+        const bool round = m_job.stations.hole.shape == job::HoleShape::Round;
+        const double hole = round && m_job.stations.accessHole ? m_job.stations.accessHole->mm() / 2 : 0;
+        for (std::size_t i = 0; i < m_report.stations.size(); ++i) {
+            const double force = i < m_pack.perStation.size() ? m_pack.perStation[i].high.newton() : 0;
+            task.stations.push_back(
+                {m_report.stations[i], hole, m_report.landOutside->mm() / 2, force / m_assumed.stacked});
+        }
+        return task;
+    }
+
+    double startAngle() const {
+        const shape::Point first = m_report.stations.front();
+        return std::atan2(first.y, first.x);
+    }
+
+    bool canBend() const {
+        return m_shapeSound && m_pack.known() && m_path.bearing && m_path.members.plate &&
+               m_report.landOutside && m_job.plate.thickness && !m_report.stations.empty() &&
+               m_pack.design().newton() > 0;
+    }
+
+    /// What makes the field unsolvable although every figure is there, in words; empty when nothing does.
+    std::string obstacle(const PlateTask& task) const {
+        for (std::size_t i = 0; i < task.stations.size(); ++i)
+            if (task.stations[i].force > 0 && task.stations[i].outside <= task.stations[i].inside)
+                return "no land is left round the access holes";
+        double boreRadius = 0;
+        for (const shape::Hole& hole : task.region.holes)
+            if (hole.part == shape::Part::Bore)
+                boreRadius = std::max(boreRadius, shape::bounds(hole.loop).high.x);
+        if (task.bearing.outside <= boreRadius || task.bearing.outside <= task.bearing.inside)
+            return "the centre bearing is smaller than the bore: nothing to press on";
+        return {};
+    }
+
+    void bendPlate() {
+        if (m_report.region && m_job.plate.thickness && m_path.members.plate)
+            m_report.plate.massKg = shape::area(*m_report.region) * m_job.plate.thickness->mm() *
+                                    m_assumed.stacked * m_path.members.plate->density * 1e-9;
+        m_findings.designLoad = m_pack.known() ? m_pack.design().newton() : 0;
+        m_findings.span = span();
+        if (!canBend())
+            return;
+        const material::Material& steel = *m_path.members.plate;
+        const PlateTask task = plateTask();
+        m_obstacle = obstacle(task);
+        if (!m_obstacle.empty())
+            return;
+        if (auto book = plate::byBook(m_job, m_pack.design(), *m_report.bearingInside,
+                                      *m_report.bearingOutside, steel.E, steel.nu))
+            m_report.plate.byBook = ByBookReport{
+                book->moment, book->stress.mpa(), book->deflection.mm(), book->ligamentEfficiency,
+                book->text,   book->source};
+
+        const auto start = std::chrono::steady_clock::now();
+        FieldOptions options;
+        options.progress = [&](double part) {
+            say(0.05 + 0.45 * part, "Bending the plate");
+            return true;
+        };
+        auto field = solvePlateField(task, options);
+        if (!field) {
+            m_report.problems.push_back(field.problem());
+            return;
+        }
+        const double solveMs =
+            std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count();
+        m_report.plate.field = fieldReport(*field, task, startAngle(), solveMs);
+        m_report.plate.points = pointReports(*field, task, m_options.at);
+        m_report.picture = std::make_shared<Picture>(pictureOf(*field, task));
+        m_field = std::make_unique<PlateField>(std::move(*field));
+        m_findings.peakStress = m_field->peakStress;
+        m_findings.peakPlace = m_report.plate.field->peakPlace;
+        m_findings.peakAt = {m_report.plate.field->peakAt};
+        noteField();
+        if (!verdict::isBrittle(steel, demands())) {
+            m_findings.firstYieldFactor = steel.yield.mpa() / m_field->peakStress;
+            m_report.plate.firstYieldFactor = m_findings.firstYieldFactor;
+            bendPastYield(task, steel);
+        }
+    }
+
+    void bendPastYield(const PlateTask& task, const material::Material& steel) {
+        FieldOptions options;
+        options.progress = [&](double part) {
+            say(0.5 + 0.5 * part, "Bending it past yield");
+            return true;
+        };
+        auto set = solvePlateSet(task, steel.yield.mpa(), options);
+        if (!set) {
+            m_report.problems.push_back(set.problem());
+            return;
+        }
+        m_findings.followed = true;
+        m_findings.collapseFactor = set->path.collapseFactor;
+        m_findings.collapseReached = set->path.collapsed;
+        m_findings.set = set->setMm;
+        m_findings.setAtProof = set->setAtProofMm;
+        m_report.plate.collapseFactor = set->path.collapseFactor;
+        m_report.plate.collapseIsLowerBound = !set->path.collapsed;
+        m_report.plate.setMm = set->setMm;
+        m_report.plate.setAtProofMm = set->setAtProofMm;
+        for (const plate::PlasticPath::Point& p : set->path.curve)
+            m_report.plate.curve.push_back({p.factor, p.deflection});
+    }
+
+    void noteField() {
+        const double t = m_job.plate.thickness->mm();
+        std::vector<std::string> notes;
+        if (m_report.plate.field->deflectionMm &&
+            std::abs(*m_report.plate.field->deflectionMm) > kMembraneDeflection * t)
+            notes.push_back(
+                "The plate bends by more than half its thickness; the stiffening that comes with that is not "
+                "counted, which is on the safe side.");
+        if (!m_field->settled)
+            notes.push_back("The worst stress has not settled: the last mesh moved it by " +
+                            units::number(m_field->errorPercent, 2) + " %.");
+        if (!m_field->sharpCorners.empty())
+            notes.push_back(
+                "A sharp inside corner has no finite elastic stress; the plate is judged by set and folding "
+                "there. Round it.");
+        if (m_field->leastBearingPressure < 0 && m_field->loadOffset > 1e-6)
+            notes.push_back(
+                "The load is " + units::show(Length::fromMm(m_field->loadOffset), m_job.preferred) +
+                " off the middle, more than the centre bearing can balance by pushing; the screw is taken "
+                "to hold the rest by bending.");
+        append(m_report.assumptions, notes);
+    }
+
+    /// The largest distance between loaded stations; the plate's own size when there is one or none.
+    double span() const {
+        double most = 0;
+        for (shape::Point a : m_report.stations)
+            for (shape::Point b : m_report.stations)
+                most = std::max(most, shape::distance(a, b));
+        if (most == 0 && m_report.region)
+            most = std::max(shape::bounds(m_report.region->rim).width(),
+                            shape::bounds(m_report.region->rim).height());
+        return most;
+    }
+
+    verdict::PlateDemands demands() const {
+        verdict::PlateDemands d;
+        d.wantedMargin = m_assumed.margin;
+        if (m_job.wanted.setLimit)
+            d.setLimit = m_job.wanted.setLimit->mm();
+        d.unknownSteel = m_path.members.plate && m_path.members.plate->unknown;
+        d.tests = m_job.plate.tests;
+        d.system = m_job.preferred;
+        return d;
+    }
+
+    void judge() {
+        if (m_path.members.plate) {
+            std::vector<Check> checks = verdict::checkPlate(m_findings, *m_path.members.plate, demands());
+            if (!m_obstacle.empty())
+                for (Check& check : checks)
+                    if (check.id == "plate.collapse" || check.id == "plate.set") {
+                        check.grade = Grade::Breaks;
+                        check.basis = m_obstacle;
+                    }
+            append(m_report.checks, checks);
+        }
+        rate();
+        std::stable_sort(m_report.checks.begin(), m_report.checks.end(), weakerFirst);
+        const bool answer = m_report.missing.empty() && m_report.problems.empty();
+        m_report.grade = answer ? verdict::worst(m_report.checks) : Grade::Incomplete;
+        if (const int weakest = verdict::weakestLink(m_report.checks); weakest >= 0 && answer)
+            m_report.weakest = m_report.checks[weakest].id;
+        m_report.cautions = cautionsFor(m_job, m_report);
+        m_report.steps = stepsFor(m_job, m_report);
+        m_report.reason = reasonFor(m_job, m_report);
+    }
+
+    void rate() {
+        if (!m_pack.known())
+            return;
+        const loadpath::RatedLoadPath rated = loadpath::rate(m_job, m_pack, m_path, m_report.checks);
+        append(m_report.checks, rated.checks);
+        append(m_report.assumptions, rated.rating.notes);
+        if (m_path.torque) {
+            const units::Range<units::Torque> range = loadpath::torqueFor(*m_path.torque, m_pack.design());
+            m_report.screw.torqueRange = range;
+            m_report.screw.torque = (range.low + range.high) / 2;
+        }
+        if (!rated.rating.known || !m_findings.collapseFactor)
+            if (!rated.rating.known || !m_findings.peakStress)
+                return; // without the plate there is nothing to rate
+        m_report.screw.ratedLoad = rated.rating.rated;
+        m_report.screw.stopTorque = rated.rating.stop;
+        m_report.screw.stamp = rated.rating.stamp;
+        m_report.proof.load = rated.rating.proof;
+        if (rated.rating.atProof)
+            m_report.proof.torque = (rated.rating.atProof->low + rated.rating.atProof->high) / 2;
+        if (m_field && rated.rating.proof) {
+            const double factor = *rated.rating.proof / m_pack.design();
+            if (const auto dial = dialReading(*m_field, plateTask(), startAngle(), factor)) {
+                m_report.proof.reading = dial->deflection;
+                m_report.proof.readingAt = dial->inner;
+            }
+        }
+    }
+
+    /// Worst verdict first, then least margin over wanted; notes last.
+    static bool weakerFirst(const Check& a, const Check& b) {
+        const auto rank = [](const Check& c) {
+            switch (c.grade) {
+            case Grade::Breaks:
+                return 0;
+            case Grade::Sets:
+                return 1;
+            case Grade::Incomplete:
+                return 2;
+            case Grade::Thin:
+                return 3;
+            case Grade::Holds:
+                return 4;
+            }
+            return 5;
+        };
+        if (rank(a) != rank(b))
+            return rank(a) < rank(b);
+        const bool noteA = a.kind == verdict::CheckKind::Note, noteB = b.kind == verdict::CheckKind::Note;
+        if (noteA != noteB)
+            return noteB;
+        return a.marginOverWanted().value_or(1e9) < b.marginOverWanted().value_or(1e9);
+    }
+
+    const job::Job& m_job;
+    const CheckOptions& m_options;
+    Report m_report;
+    job::Assumed m_assumed;
+    spring::PackLoads m_pack;
+    loadpath::LoadPath m_path;
+    verdict::PlateFindings m_findings;
+    std::unique_ptr<PlateField> m_field;
+    std::string m_obstacle;
+    bool m_shapeSound = false;
+};
+
+} // namespace
+
+const Check* Report::find(std::string_view id) const {
+    for (const Check& check : checks)
+        if (check.id == id)
+            return &check;
+    return nullptr;
+}
+
+Report check(const job::Job& job, const CheckOptions& options) {
+    try {
+        return Checker(job, options).run();
+    } catch (const util::Bug& bug) {
+        Report report;
+        report.title = job.title;
+        report.preferred = job.preferred;
+        report.problems.push_back({"", std::string("the program tripped over itself (") + bug.what() +
+                                           "); please keep this job file and report it"});
+        report.reason = report.problems.front().message;
+        return report;
+    }
+}
+
+} // namespace pw::engine
