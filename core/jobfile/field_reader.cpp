@@ -13,8 +13,6 @@ namespace {
 using units::Kind;
 using units::Range;
 
-/// Longer than any quantity; shown shortened instead of being handed on.
-constexpr std::size_t kLongestFigure = 80;
 /// A side that turns through almost a full circle; more is a slip.
 constexpr double kMostBulge = 50;
 
@@ -45,6 +43,11 @@ std::string FieldReader::pathOf(std::string_view key) const {
 }
 
 void FieldReader::add(std::string path, std::string message) {
+    // Messages are put together from pieces; as a sentence they agree with those of the quantities.
+    if (message.front() >= 'a' && message.front() <= 'z')
+        message.front() = static_cast<char>(message.front() - 'a' + 'A');
+    if (message.back() != '.' && message.back() != '?')
+        message += '.';
     m_findings.problems.push_back({std::move(path), std::move(message)});
 }
 
@@ -59,7 +62,7 @@ bool FieldReader::has(std::string_view key) const {
 
 bool FieldReader::missing(std::string_view key) {
     if (!has(key))
-        problem(key, "is missing here");
+        problem(key, "missing; a row needs it as well as its other figures");
     return false;
 }
 
@@ -111,7 +114,7 @@ std::optional<double> FieldReader::figure(Kind kind, const std::string& path, co
     double base = 0;
     if (const double* number = value.number()) {
         base = fromPlain(kind, *number);
-    } else if (const std::string* text = value.text(); text && text->size() <= kLongestFigure) {
+    } else if (const std::string* text = value.text()) {
         const auto parsed = units::parseBase(kind, *text);
         if (!parsed) {
             add(path, parsed.problem().message);
@@ -120,12 +123,13 @@ std::optional<double> FieldReader::figure(Kind kind, const std::string& path, co
         base = *parsed;
         countUnits(kind, *text);
     } else {
-        add(path, describe(value) + " is no " + std::string(units::nameOf(kind)) + "; " + example(kind));
+        add(path, "must be a figure (" + std::string(units::nameOf(kind)) + "), not " + describe(value) +
+                      "; " + example(kind));
         return {};
     }
     if (base >= limits.low && base <= limits.high)
         return base;
-    add(path, outside(describe(value), limits.words) + ", " + example(kind));
+    add(path, outside(describe(value), limits.words));
     return {};
 }
 
@@ -151,7 +155,7 @@ std::optional<Range<double>> FieldReader::figureRange(Kind kind, const std::stri
         return range;
     }
     const std::string* text = value.text();
-    if (!text || text->size() > kLongestFigure) {
+    if (!text) {
         const auto one = figure(kind, path, value, limits);
         return one ? std::optional(Range<double>::exactly(*one)) : std::nullopt;
     }
@@ -163,7 +167,7 @@ std::optional<Range<double>> FieldReader::figureRange(Kind kind, const std::stri
     countUnits(kind, *text);
     if (parsed->low >= limits.low && parsed->high <= limits.high && parsed->low <= parsed->high)
         return *parsed;
-    add(path, outside(describe(value), limits.words) + ", " + example(kind));
+    add(path, outside(describe(value), limits.words));
     return {};
 }
 
@@ -265,14 +269,14 @@ void FieldReader::text(std::string_view key, std::string& out) {
         problem(key, "must be text in quotes, not " + describe(*value));
 }
 
-void FieldReader::checkedName(std::string_view key, std::string& out,
-                              std::optional<std::string> (*whatIsWrong)(std::string_view)) {
+template<class Trouble>
+void FieldReader::checkedName(std::string_view key, std::string& out, Trouble trouble) {
     std::string name;
     text(key, name);
     if (name.empty())
         return;
-    if (auto trouble = whatIsWrong(name))
-        problem(key, std::move(*trouble));
+    if (const auto wrong = trouble(name))
+        problem(key, wrong->message);
     else
         out = std::move(name);
 }
@@ -280,43 +284,43 @@ void FieldReader::checkedName(std::string_view key, std::string& out,
 void FieldReader::thread(std::string_view key, std::string& out) {
     checkedName(key, out, threadTrouble);
 }
-void FieldReader::boltGrade(std::string_view key, std::string& out) {
-    checkedName(key, out, boltGradeTrouble);
+
+void FieldReader::screwGrade(std::string_view key, std::string& out, std::string_view thread) {
+    checkedName(key, out, [&](std::string_view name) { return screwGradeTrouble(name, thread); });
 }
-void FieldReader::nutGrade(std::string_view key, std::string& out) {
-    checkedName(key, out, nutGradeTrouble);
+
+void FieldReader::nutGrade(std::string_view key, std::string& out, std::string_view thread) {
+    checkedName(key, out, [&](std::string_view name) { return nutGradeTrouble(name, thread); });
 }
 
 void FieldReader::material(std::string_view key, job::Given<job::Material>& out) {
     const Tree* value = has(key) ? m_group->find(key) : nullptr;
     job::Material material;
     if (!value || value->text()) {
-        checkedName(key, material.name, materialTrouble);
-        if (!material.name.empty())
+        text(key, material.name);
+        if (material.name.empty())
+            return;
+        if (const auto wrong = materialTrouble(material))
+            problem(key, wrong->message);
+        else
             out = std::move(material);
         return;
     }
-    const std::size_t before = m_findings.problems.size();
     group(key, [&](FieldReader& figures) {
+        const std::size_t before = problemCount();
         figures.text("name", material.name);
         figures.quantity("yield", material.yield, kStrength);
         figures.quantity("ultimate", material.ultimate, kStrength);
         figures.quantity("E", material.E, kModulus);
         figures.number("nu", material.nu, 0, 0.499);
         figures.number("density", material.density, 100, 25000);
-        // With figures of the user's own the name is the user's as well; without, it has to bring them.
-        if (!figures.has("yield")) {
-            if (material.name.empty())
-                figures.problem(
-                    "", "name a grade, or give at least its yield, for instance {\"yield\": \"250 MPa\"}");
-            else if (auto trouble = materialTrouble(material.name))
-                figures.problem("name", std::move(*trouble));
-        }
-        if (material.yield && material.ultimate && *material.yield > *material.ultimate)
-            figures.problem("yield", "is more than the ultimate strength; are they swapped?");
+        if (problemCount() > before)
+            return;
+        if (const auto wrong = materialTrouble(material))
+            figures.problem(wrong->field, wrong->message);
+        else
+            out = std::move(material);
     });
-    if (before == m_findings.problems.size())
-        out = std::move(material);
 }
 
 std::optional<std::size_t> FieldReader::chosenWord(const std::string& path, const Tree& value,
@@ -402,13 +406,18 @@ void FieldReader::corners(std::string_view key, std::vector<shape::Vertex>& out,
         out = std::move(read);
 }
 
-bool isTypedInInches(std::string_view text) {
-    for (const std::string_view mark : {"\"", "'", "″", "′", "in", "ft", "lb", "thou", "mil", "foot", "feet"})
-        if (text.find(mark) != std::string_view::npos)
+bool isTypedInInches(std::string_view typed) {
+    std::string text(typed);
+    for (char& c : text)
+        if (c >= 'A' && c <= 'Z')
+            c = static_cast<char>(c - 'A' + 'a');
+    for (const std::string_view mark :
+         {"\"", "'", "″", "′", "”", "in", "ft", "foot", "feet", "lb", "thou", "mil"})
+        if (text.find(mark) != std::string::npos)
             return true;
     // The US short ton, but not the metric tonne.
     const std::size_t ton = text.find("ton");
-    return ton != std::string_view::npos && text.substr(ton, 5) != "tonne";
+    return ton != std::string::npos && text.substr(ton, 5) != "tonne";
 }
 
 } // namespace pw::jobfile

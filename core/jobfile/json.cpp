@@ -47,6 +47,11 @@ private:
     const char** m_seen = nullptr;
 };
 
+/// Control characters that no text file has.
+bool isOddControl(char c) {
+    return static_cast<unsigned char>(c) < 0x20 && c != '\t' && c != '\n' && c != '\r';
+}
+
 std::string placeOf(std::string_view text, std::size_t offset) {
     const std::string_view before = text.substr(0, std::min(offset, text.size()));
     const auto lines = std::ranges::count(before, '\n');
@@ -68,9 +73,13 @@ std::string plainReason(std::string_view text, std::size_t offset, std::string_v
     if (says("number overflow"))
         return "the number is too large";
     if (says("control character"))
-        return "a line break or control character inside quotes; write \\n for a new line";
+        return "a line break or a tab inside quotes; write \\n or \\t";
     if (says("surrogate") || says("\\u"))
         return "a broken \\u sequence inside quotes";
+    if (!before.empty() && before.back() == '/')
+        return before.size() > 1 && before[before.size() - 2] >= '0' && before[before.size() - 2] <= '9'
+                   ? "a fraction stands in quotes with its unit, for instance \"1/2 in\""
+                   : "a comment cannot stand here; write it under \"notes\"";
     const std::size_t word = before.find_last_of(" \t\r\n,:[{");
     const std::string_view last = word == std::string_view::npos ? before : before.substr(word + 1);
     if (last.starts_with("N") || last.starts_with("-N") || last.starts_with("I") || last.starts_with("-I") ||
@@ -84,6 +93,8 @@ std::string plainReason(std::string_view text, std::size_t offset, std::string_v
     }
     if (says("; expected end of input"))
         return "more text after the end of the job; there is a closing brace too many, or two files in one";
+    if (says("invalid number") || (before.size() > 1 && before.back() == '.'))
+        return "this is no number; write 0.5 or 12, and put figures with a unit in quotes";
     if (says("expected ',' or") || says("expected '}'") || says("expected ']'"))
         return "a comma or a closing bracket is missing before this";
     if (says("expected ':'"))
@@ -92,7 +103,7 @@ std::string plainReason(std::string_view text, std::size_t offset, std::string_v
         return "a key in double quotes should stand here";
     if (says("invalid string: forbidden character after backslash"))
         return "a backslash inside quotes must be doubled";
-    return "this is not JSON: check quotes, commas and brackets near here";
+    return "this is not JSON: check quotes, commas and brackets near here, and put text in quotes";
 }
 
 /// Puts the parser's events together into a tree, and stops at what we refuse.
@@ -262,7 +273,7 @@ util::Result<Tree> fromJson(std::string_view text) {
         return util::Problem{"", "larger than 4 MiB; this is no job file"};
     if (text.find_first_not_of(" \t\r\n") == std::string_view::npos)
         return util::Problem{"", "the file is empty"};
-    if (text.find('\0') != std::string_view::npos)
+    if (std::ranges::any_of(text, isOddControl))
         return util::Problem{"", "this is a binary file, not text"};
     const char* seen = text.data();
     Builder builder(text, &seen);

@@ -9,14 +9,14 @@ constexpr Word<job::Fit> kFits[] = {
 
 /// More than this is no fit but a hole of the wrong size.
 constexpr Limits<units::Length> kInterference{units::Length::fromMm(0), units::Length::fromMm(5),
-                                              "from 0 mm to 5 mm"};
+                                              "from 0 mm to 5 mm, for instance 0.05 mm or 2 thou"};
 constexpr Limits<units::Angle> kHalfAngle{units::Angle::fromDegree(0.01), units::Angle::fromDegree(45),
-                                          "from 0.01 deg to 45 deg"};
+                                          "from 0.01 deg to 45 deg, for instance 3 deg"};
 
 void readBolts(FieldReader& figures, job::Bolts& bolts) {
     figures.whole("count", bolts.count, 1, 50);
     figures.thread("thread", bolts.thread);
-    figures.boltGrade("grade", bolts.grade);
+    figures.screwGrade("grade", bolts.grade, bolts.thread);
     figures.quantity("engagement", bolts.engagement, kSize);
 }
 

@@ -24,8 +24,8 @@ constexpr Word<job::BackKind> kBacks[] = {{"shaft", job::BackKind::Shaft},
 
 void readScrew(FieldReader& figures, job::Screw& screw) {
     figures.thread("thread", screw.thread);
-    figures.boltGrade("grade", screw.grade);
-    figures.nutGrade("nut_grade", screw.nutGrade);
+    figures.screwGrade("grade", screw.grade, screw.thread);
+    figures.nutGrade("nut_grade", screw.nutGrade, screw.thread);
     figures.choice("turns", screw.turns, kTurns);
     figures.choice("into", screw.into, kInto);
     figures.material("into_material", screw.intoMaterial);
@@ -51,7 +51,7 @@ void readRam(FieldReader& figures, job::Ram& ram) {
     figures.quantity("area", ram.area, kArea);
     figures.quantity("max_pressure", ram.maxPressure, kPressure);
     figures.thread("rod", ram.rod);
-    figures.boltGrade("rod_grade", ram.rodGrade);
+    figures.screwGrade("rod_grade", ram.rodGrade, ram.rod);
     figures.quantity("stroke", ram.stroke, kSize);
 }
 
@@ -68,7 +68,7 @@ void readLegs(FieldReader& figures, job::Legs& legs) {
     figures.quantity("span", legs.span, kSize);
     figures.quantity("length", legs.length, kSize);
     figures.thread("thread", legs.thread);
-    figures.boltGrade("grade", legs.grade);
+    figures.screwGrade("grade", legs.grade, legs.thread);
 }
 
 } // namespace pw::jobfile

@@ -11,7 +11,7 @@ constexpr Word<job::Process> kProcesses[] = {{"plasma table", job::Process::Plas
                                              {"milled", job::Process::Milled}};
 
 constexpr Limits<units::Length> kSetLimit{units::Length::fromMm(0.001), units::Length::fromMm(50),
-                                          "from 0.001 mm to 50 mm"};
+                                          "from 0.001 mm to 50 mm, for instance 0.02 mm or 1 thou"};
 
 } // namespace
 

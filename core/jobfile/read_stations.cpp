@@ -17,7 +17,7 @@ std::optional<std::size_t> countOf(const job::Stations& stations) {
 
 void readAt(FieldReader& figures, job::Stations& stations) {
     figures.points("at", stations.at, kMostStations);
-    if (!figures.has("at"))
+    if (stations.at.empty())
         return;
     for (const std::string_view other : {"circle", "start"})
         if (figures.has(other))

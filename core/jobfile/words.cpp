@@ -1,5 +1,7 @@
 #include "core/jobfile/words.h"
 
+#include "core/units/plain_text.h"
+
 #include <algorithm>
 #include <charconv>
 #include <vector>
@@ -8,7 +10,6 @@ namespace pw::jobfile {
 
 namespace {
 
-constexpr std::size_t kMostShown = 60;
 constexpr std::size_t kMostCompared = 40;
 
 /// Letters to insert, drop, change or swap with their neighbour to come from one word to the other (the
@@ -31,24 +32,9 @@ std::size_t slips(std::string_view a, std::string_view b) {
 
 } // namespace
 
-std::string quote(std::string_view text) {
-    std::string shown(text.substr(0, kMostShown));
-    if (text.size() > kMostShown) {
-        while (!shown.empty() && (shown.back() & 0xC0) == 0x80) // not in the middle of a character
-            shown.pop_back();
-        if (!shown.empty() && (shown.back() & 0x80))
-            shown.pop_back();
-        shown += "...";
-    }
-    for (char& c : shown)
-        if (static_cast<unsigned char>(c) < 0x20 || c == 0x7F)
-            c = ' ';
-    return "\"" + shown + "\"";
-}
-
 std::string describe(const Tree& value) {
     if (const std::string* text = value.text())
-        return quote(*text);
+        return units::quoted(*text);
     if (const double* number = value.number()) {
         char buffer[32];
         const auto result = std::to_chars(buffer, buffer + sizeof buffer, *number);

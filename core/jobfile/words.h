@@ -9,9 +9,6 @@
 /// Pieces of the messages about a file.
 namespace pw::jobfile {
 
-/// Text in quotes, shortened, without line breaks: safe to put into a message.
-std::string quote(std::string_view text);
-
 /// What stands there, for "found ...": a text in quotes, a number, "a list", "true".
 std::string describe(const Tree& value);
 

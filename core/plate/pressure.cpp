@@ -142,22 +142,42 @@ Eigen::VectorXd pressureForces(const Mesh& mesh, const Sector& sector,
     return forces;
 }
 
+namespace {
+
+/// 1, x, y at the nodes.
+Eigen::MatrixX3d rigidMotions(const Mesh& mesh) {
+    Eigen::MatrixX3d motions(mesh.nodeCount(), 3);
+    motions << Eigen::VectorXd::Ones(mesh.nodeCount()), mesh.nodes.transpose();
+    return motions;
+}
+
+/// Those of them that the symmetry leaves: lift always, tilt along the line in a half plate, any in a whole
+/// one.
+Eigen::Matrix3Xd allowedMotions(const Sector& sector) {
+    if (sector.count == 1)
+        return Eigen::Matrix3d::Identity();
+    if (sector.count == 2)
+        return (Eigen::Matrix3Xd(3, 2) << 1, 0, 0, std::cos(sector.line0), 0, std::sin(sector.line0))
+            .finished();
+    return Eigen::Vector3d::UnitX();
+}
+
+} // namespace
+
+Eigen::VectorXd fromRingPlane(const Mesh& mesh, const Sector& sector, const Eigen::VectorXd& w,
+                              const PressureRing& ring) {
+    const Eigen::MatrixXd over = ringIntegrals(mesh, ring) * allowedMotions(sector);
+    const Eigen::MatrixXd motions = rigidMotions(mesh) * allowedMotions(sector);
+    const Eigen::VectorXd plane =
+        (over.transpose() * motions).fullPivLu().solve(Eigen::VectorXd(over.transpose() * w));
+    return w - motions * plane;
+}
+
 Reaction balance(const Mesh& mesh, const Sector& sector, const Eigen::VectorXd& forces,
                  const PressureRing& bearing) {
     const Eigen::MatrixX3d over = ringIntegrals(mesh, bearing);
-    // Only motions that the symmetry allows can be out of balance: lift always, tilt along the line in a half
-    // plate, any tilt in a whole one.
-    Eigen::MatrixX3d motions(mesh.nodeCount(), 3);
-    motions << Eigen::VectorXd::Ones(mesh.nodeCount()), mesh.nodes.transpose();
-    Eigen::Matrix3Xd allowed;
-    if (sector.count == 1)
-        allowed = Eigen::Matrix3d::Identity();
-    else if (sector.count == 2)
-        allowed =
-            (Eigen::Matrix3Xd(3, 2) << 1, 0, 0, std::cos(sector.line0), 0, std::sin(sector.line0)).finished();
-    else
-        allowed = Eigen::Vector3d::UnitX();
-
+    const Eigen::MatrixX3d motions = rigidMotions(mesh);
+    const Eigen::Matrix3Xd allowed = allowedMotions(sector);
     const Eigen::MatrixXd push = over * allowed, move = motions * allowed;
     const Eigen::VectorXd pressure =
         (move.transpose() * push).fullPivLu().solve(Eigen::VectorXd(-move.transpose() * forces));

@@ -37,4 +37,10 @@ struct Reaction {
 Reaction balance(const Mesh& mesh, const Sector& sector, const Eigen::VectorXd& forces,
                  const PressureRing& bearing);
 
+/// Deflections counted from the plane that fits them best over a ring (the centre bearing): the plate's own
+/// bending without the tilt and lift that nothing decides. `w`: one a node; the plane respects the sector's
+/// symmetry.
+Eigen::VectorXd fromRingPlane(const Mesh& mesh, const Sector& sector, const Eigen::VectorXd& w,
+                              const PressureRing& ring);
+
 } // namespace pw::plate

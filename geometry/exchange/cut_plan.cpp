@@ -79,20 +79,4 @@ CutPlan makeCutPlan(const shape::Region& region, const CutSettings& settings) {
     return plan;
 }
 
-std::string_view nameOf(job::Process process) {
-    switch (process) {
-    case job::Process::PlasmaTable:
-        return "plasma table";
-    case job::Process::TorchTable:
-        return "torch table";
-    case job::Process::HandTorch:
-        return "hand torch";
-    case job::Process::SawAndDrill:
-        return "saw and drill";
-    case job::Process::Milled:
-        return "milled";
-    }
-    throw util::Bug("nameOf: unknown process");
-}
-
 } // namespace pw::exchange

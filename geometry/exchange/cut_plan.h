@@ -21,7 +21,7 @@ struct TappedBore {
     bool operator==(const TappedBore&) const = default;
 };
 
-/// How the plate is going to be cut.
+/// How the plate is going to be cut. Kerf and growth usual for a process: job::habitsOf.
 struct CutSettings {
     job::Process process = job::Process::PlasmaTable;
     Length thickness;
@@ -75,8 +75,5 @@ double narrowWidth(const shape::Loop& loop);
 /// Sorts the edges of `region` into cuts and drilled holes. The thickness must be above zero. No line is
 /// moved: kerf and growth stand in the settings for whoever makes the path.
 CutPlan makeCutPlan(const shape::Region& region, const CutSettings& settings);
-
-/// "plasma table", "saw and drill", ... as in the job file.
-std::string_view nameOf(job::Process process);
 
 } // namespace pw::exchange

@@ -1,5 +1,6 @@
 #include "geometry/exchange/dxf.h"
 
+#include "core/job/assumed.h"
 #include "geometry/exchange/dxf_text.h"
 #include "geometry/exchange/dxf_writer.h"
 
@@ -11,7 +12,8 @@ namespace pw::exchange {
 
 namespace {
 
-constexpr std::size_t kLineWidth = 72;
+/// Bytes; lines of the large warning stay about as wide as a plate.
+constexpr std::size_t kLineWidth = 48;
 constexpr std::size_t kMostWarningLines = 6;
 /// Line pitch over text height, and the usual width of a sign of the stroke font over its height.
 constexpr double kLinePitch = 1.7;
@@ -57,7 +59,7 @@ std::vector<std::string> noteLines(const CutPlan& plan, const DxfOptions& option
         lines.push_back(std::move(title));
     lines.push_back(std::string("Units: ") + (system == units::System::Metric ? "mm" : "inch") + ". Plate " +
                     sized(plan.settings.thickness, system) +
-                    " thick. Cut by: " + std::string(nameOf(plan.settings.process)) + ".");
+                    " thick. Cut by: " + std::string(job::nameOf(plan.settings.process)) + ".");
     std::string edge = "Lines are the finished edges.";
     if (plan.settings.kerf.mm() > 0)
         edge += " Kerf " + sized(plan.settings.kerf, system) + " is not taken off.";

@@ -50,15 +50,21 @@ std::vector<StepEdge> wireOf(const shape::Loop& loop) {
     return wire;
 }
 
-/// As it stands between quotes in ISO 10303-21: quotes and backslashes doubled, signs outside ASCII by
-/// number.
+/// Text as it stands between quotes in ISO 10303-21: quotes and backslashes doubled, signs outside ASCII by
+/// number. A quote that a bracket or comma follows goes by number too: a widespread reader takes it for the
+/// end.
 std::string spelled(std::string_view utf8) {
     constexpr std::size_t kLongest = 100;
+    const std::u32string signs = exchange::cleanSigns(utf8, kLongest);
     std::string text;
-    for (const char32_t sign : exchange::cleanSigns(utf8, kLongest)) {
+    for (std::size_t i = 0; i < signs.size(); ++i) {
+        const char32_t sign = signs[i];
+        const std::size_t next = signs.find_first_not_of(U' ', i + 1);
+        const bool looksLikeTheEnd =
+            sign == '\'' && next != std::u32string::npos && (signs[next] == ')' || signs[next] == ',');
         if (sign > 0xFFFF)
             text += "\\X4\\" + exchange::hexadecimal(sign, 8) + "\\X0\\";
-        else if (sign >= 0x80)
+        else if (sign >= 0x80 || looksLikeTheEnd)
             text += "\\X2\\" + exchange::hexadecimal(sign, 4) + "\\X0\\";
         else
             text += std::string(sign == '\'' || sign == '\\' ? 2 : 1, static_cast<char>(sign));

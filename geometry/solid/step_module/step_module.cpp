@@ -20,6 +20,7 @@
 #include <Standard_CLocaleSentry.hxx>
 #include <Standard_Failure.hxx>
 #include <stdexcept>
+#include <STEPCAFControl_Controller.hxx>
 #include <STEPCAFControl_Writer.hxx>
 #include <StepData_Protocol.hxx>
 #include <StepData_StepModel.hxx>
@@ -135,12 +136,14 @@ std::string write(const StepRequest& request) {
     const Standard_CLocaleSentry pointAsDecimalMark;
     Message::DefaultMessenger()->ChangePrinters().Clear();
 
-    STEPCAFControl_Writer writer; // its making registers the settings
+    STEPCAFControl_Controller::Init(); // registers the settings; the writer looks at some when it is made
     set("write.step.unit", request.inches ? "INCH" : "MM");
     set("write.step.schema", "AP214IS");
     set("write.step.product.name", kProductHere);
     set("write.step.assembly", 0);
     set("write.surfacecurve.mode", 0); // no curves in parameter space: nothing here needs them
+
+    STEPCAFControl_Writer writer;
     writer.SetColorMode(Standard_True);
     writer.SetNameMode(Standard_True);
     if (!writer.Transfer(documentOf(request), STEPControl_AsIs))

@@ -82,6 +82,7 @@ TEST(Json, ABinaryFileSaysSo) {
                                    "ELF\x02\x01\0\0",
                                    8),
                   "", "binary");
+    expectRefusal("PK\x03\x04 zipped", "", "binary");
 }
 
 TEST(Json, TextThatIsNotUtf8IsRefused) {
@@ -97,6 +98,14 @@ TEST(Json, CommonSlipsAreNamed) {
     expectRefusal("{a: 1}", "line 1", "double quotes");
     expectRefusal("{\"a\": 1}\n{}", "line 2, column 1", "more text after the end");
     expectRefusal("{\"a\": \"two\nlines\"}", "line 1", "line break");
+}
+
+TEST(Json, FiguresThatShouldStandInQuotesAreNamed) {
+    expectRefusal("{\"a\": 1/2 in}", "line 1, column 8", "\"1/2 in\"");
+    expectRefusal("{\"a\": .5}", "line 1, column 7", "0.5");
+    expectRefusal("{\"a\": 1.}", "line 1", "0.5");
+    expectRefusal("{\"a\": 1,\n// two\n}", "line 2, column 1", "comment");
+    expectRefusal("{\"a\": True}", "line 1", "not JSON");
 }
 
 TEST(Json, ColumnsCountCharactersNotBytes) {

@@ -1,0 +1,190 @@
+#include "app/engine/plate_field.h"
+
+#include "app/engine/check.h"
+#include "geometry/outline/sector.h"
+#include "geometry/outline/symmetry.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace pw::engine {
+
+namespace {
+
+plate::Sector sectorOf(const PlateTask& task) {
+    std::vector<outline::LoadedPlace> places;
+    for (const plate::PressureRing& ring : task.stations)
+        places.push_back({ring.centre, ring.outside, ring.force});
+    // The bearing sits on the origin and turns onto itself.
+    return outline::findSector(task.region, places);
+}
+
+/// Sizes for the first mesh: holes get about `perHole` sides, the open steel a part of the plate's size.
+mesh::SizeField firstSizes(const shape::Region& region, double fineness) {
+    const shape::Box box = shape::bounds(region.rim);
+    mesh::SizeField size;
+    size.far = fineness * std::min(std::hypot(box.width(), box.height()) / 12, std::min(box.width(), box.height()) / 5);
+    size.grade = 0.5;
+    for (const shape::Hole& hole : region.holes) {
+        const double side = fineness * shape::perimeter(hole.loop) / 12;
+        double& near = hole.part == shape::Part::Bore     ? size.nearBore
+                       : hole.part == shape::Part::Access ? size.nearAccess
+                                                          : size.nearExtra;
+        near = near > 0 ? std::min(near, side) : std::min(side, size.far);
+    }
+    return size;
+}
+
+/// Sizes that would spread the error evenly: a triangle with more than its share gets smaller.
+std::shared_ptr<const mesh::BackgroundSizes> refinedSizes(const plate::Mesh& mesh, const Eigen::VectorXd& error,
+                                                          double reduce) {
+    std::vector<double> sizes(mesh.nodeCount(), 1e300);
+    const double share = error.sum() / static_cast<double>(mesh.triangleCount());
+    for (Eigen::Index t = 0; t < mesh.triangleCount(); ++t) {
+        double side = 0;
+        for (int i = 0; i < 3; ++i)
+            side += (mesh.nodes.col(mesh.triangles(i, t)) - mesh.nodes.col(mesh.triangles((i + 1) % 3, t))).norm() / 3;
+        // Error squared goes with about h^4 times area, so h with the sixth root; damped.
+        const double ratio = share > 0 && error(t) > 0 ? std::pow(share / error(t), 1.0 / 5) : 1.0;
+        const double wanted = side * reduce * std::clamp(ratio, 0.45, 1.6);
+        for (int i = 0; i < 6; ++i)
+            sizes[mesh.triangles(i, t)] = std::min(sizes[mesh.triangles(i, t)], wanted);
+    }
+    return std::make_shared<mesh::BackgroundSizes>(mesh, std::move(sizes));
+}
+
+util::Result<plate::Mesh> meshOf(const PlateTask& task, const plate::Sector& sector, const mesh::SizeField& size,
+                                 int mostTriangles) {
+    return mesh::makeMesh(outline::cutSector(task.region, sector), size, {mostTriangles});
+}
+
+struct Loaded {
+    Eigen::VectorXd forces;
+    plate::Reaction reaction;
+};
+
+Loaded loadOn(const plate::Mesh& mesh, const plate::Sector& sector, const PlateTask& task) {
+    Loaded loaded;
+    loaded.forces = plate::pressureForces(mesh, sector, task.stations);
+    loaded.reaction = plate::balance(mesh, sector, loaded.forces, task.bearing);
+    loaded.forces += loaded.reaction.forces;
+    return loaded;
+}
+
+/// Puts the free edges' moments in place of the smoothed ones and finds the peak.
+void findPeak(PlateField& field, const PlateTask& task) {
+    const plate::Mesh& mesh = field.model->mesh();
+    for (const plate::EdgeMoment& e : field.edges) {
+        const double c = e.along.x(), s = e.along.y();
+        field.moments.nodes.col(e.node) << e.moment * c * c, e.moment * s * s, e.moment * c * s;
+    }
+    field.peakStress = -1;
+    for (int i = 0; i < mesh.nodeCount(); ++i) {
+        const shape::Point p{mesh.nodes(0, i), mesh.nodes(1, i)};
+        const bool atCorner =
+            std::any_of(field.sharpCorners.begin(), field.sharpCorners.end(), [&](shape::Point corner) {
+                return shape::distance(field.model->sector().fold(corner), p) < task.section.thickness;
+            });
+        if (atCorner)
+            continue;
+        const double stress = plate::faceVonMises(field.moments.nodes.col(i), task.section.thickness);
+        if (stress > field.peakStress)
+            field.peakStress = stress, field.peakNode = i;
+    }
+}
+
+} // namespace
+
+std::vector<shape::Point> sharpInsideCorners(const shape::Region& region) {
+    std::vector<shape::Point> corners;
+    const auto look = [&](const shape::Loop& loop, bool isHole) {
+        for (std::size_t i = 0; i < loop.size(); ++i) {
+            const shape::Side before = loop.side((i + loop.size() - 1) % loop.size()), after = loop.side(i);
+            const double turn = std::atan2(shape::cross(before.tangentAt(1), after.tangentAt(0)),
+                                           shape::dot(before.tangentAt(1), after.tangentAt(0)));
+            // A hole's loop runs counter-clockwise, so its outward corners point into the steel.
+            if ((isHole ? turn : -turn) > 0.2)
+                corners.push_back(loop.vertices[i].at);
+        }
+    };
+    look(region.rim, false);
+    for (const shape::Hole& hole : region.holes)
+        look(hole.loop, true);
+    return corners;
+}
+
+util::Result<PlateField> solvePlateField(const PlateTask& task, const FieldOptions& options) {
+    const plate::Sector sector = sectorOf(task);
+    PlateField field;
+    mesh::SizeField size = firstSizes(task.region, 1.0);
+    double previous = 0;
+    for (int level = 0; level < options.mostLevels; ++level) {
+        if (options.progress && !options.progress(level / static_cast<double>(options.mostLevels)))
+            throw Stopped{};
+        auto mesh = meshOf(task, sector, size, options.mostTriangles);
+        if (!mesh) {
+            if (level > 0) // the finer mesh was too much: keep what we have, and say that it has not settled
+                return field;
+            return mesh.problem();
+        }
+        PlateField next;
+        next.model = std::make_shared<plate::PlateModel>(std::move(*mesh), sector);
+        Loaded loaded = loadOn(next.model->mesh(), sector, task);
+        next.forces = std::move(loaded.forces);
+        next.leastBearingPressure = loaded.reaction.leastPressure;
+        next.loadOffset = loaded.reaction.offset;
+        auto elastic = plate::solveElastic(*next.model, task.section, next.forces);
+        if (!elastic)
+            return elastic.problem();
+        next.elastic = std::move(*elastic);
+        next.deflection =
+            plate::fromRingPlane(next.model->mesh(), sector, next.elastic.nodes.row(0).transpose(), task.bearing);
+        next.moments = plate::recoverMoments(*next.model, task.section, next.elastic.pointMoments);
+        next.edges = plate::freeEdgeMoments(*next.model, task.section, next.elastic);
+        next.sharpCorners = sharpInsideCorners(task.region);
+        findPeak(next, task);
+        next.levels = level + 1;
+        next.errorPercent = 100;
+        if (level > 0) {
+            next.errorPercent = 100 * std::abs(next.peakStress / previous - 1);
+            next.settled = next.errorPercent <= options.settledPercent;
+        }
+        previous = next.peakStress;
+        field = std::move(next);
+        if (field.settled)
+            break;
+        size = firstSizes(task.region, std::pow(0.75, level + 1));
+        size.background = refinedSizes(field.model->mesh(), field.moments.triangleError, 0.75);
+    }
+    return field;
+}
+
+util::Result<PlateSet> solvePlateSet(const PlateTask& task, double yield, const FieldOptions& options) {
+    const plate::Sector sector = sectorOf(task);
+    auto mesh = meshOf(task, sector, firstSizes(task.region, 1.0), options.mostTriangles);
+    if (!mesh)
+        return mesh.problem();
+    const plate::PlateModel model(std::move(*mesh), sector);
+    const Loaded loaded = loadOn(model.mesh(), sector, task);
+    plate::PlasticOptions plastic;
+    plastic.progress = options.progress;
+    auto path = plate::solvePlastic(model, task.section.thickness, {task.section.E, task.section.nu, yield},
+                                    loaded.forces, plastic);
+    if (!path) {
+        if (options.progress && path.problem().message == "stopped")
+            throw Stopped{};
+        return path.problem();
+    }
+    PlateSet set;
+    const auto largest = [&](const Eigen::VectorXd& residual) -> Found<double> {
+        if (residual.size() == 0)
+            return std::nullopt;
+        return plate::fromRingPlane(model.mesh(), sector, residual, task.bearing).cwiseAbs().maxCoeff();
+    };
+    set.setMm = largest(path->residual[0]);
+    set.setAtProofMm = largest(path->residual[1]);
+    set.path = std::move(*path);
+    return set;
+}
+
+} // namespace pw::engine

@@ -1,0 +1,62 @@
+#pragma once
+
+#include "app/engine/report.h"
+#include "core/plate/elastic.h"
+#include "core/plate/free_edge.h"
+#include "core/plate/plastic.h"
+#include "core/plate/pressure.h"
+#include "core/plate/recovery.h"
+#include "geometry/mesh/mesher.h"
+
+#include <functional>
+
+namespace pw::engine {
+
+/// A plate and what presses on it. mm, N, MPa; one loose plate of a stack (its share of the load).
+struct PlateTask {
+    shape::Region region;
+    std::vector<plate::PressureRing> stations; ///< lifting, force of each
+    plate::PressureRing bearing;               ///< the ring the nut presses on; its force follows
+    plate::Section section;
+};
+
+/// How finely to work.
+struct FieldOptions {
+    double settledPercent = 2; ///< the peak has settled when a finer mesh moves it by less
+    int mostLevels = 4;
+    int mostTriangles = 20000;
+    std::function<bool(double)> progress; ///< 0..1; false stops (plate_field then throws Stopped)
+};
+
+/// The elastic field of the finest mesh, and how far the meshes agreed.
+struct PlateField {
+    std::shared_ptr<const plate::PlateModel> model;
+    Eigen::VectorXd forces; ///< on w, a value a node; balanced
+    plate::ElasticSolution elastic;
+    Eigen::VectorXd deflection;   ///< from the centre bearing's plane, mm
+    plate::RecoveredMoments moments; ///< free edges put in
+    std::vector<plate::EdgeMoment> edges;
+    double peakStress = 0; ///< von Mises on the face, MPa
+    int peakNode = 0;
+    double errorPercent = 0;
+    bool settled = false;
+    int levels = 0;
+    std::vector<shape::Point> sharpCorners; ///< inside corners, where the elastic stress has no end
+    double leastBearingPressure = 0;        ///< MPa; below zero the centre would have to pull
+    double loadOffset = 0;                  ///< mm, of the load's resultant from the bearing's centre
+};
+
+/// Meshes, solves and refines until the peak has settled.
+util::Result<PlateField> solvePlateField(const PlateTask& task, const FieldOptions& options = {});
+
+/// The bending past yield of the same plate on a mesh of its own, coarser than the elastic one needs.
+struct PlateSet {
+    plate::PlasticPath path;
+    Found<double> setMm, setAtProofMm; ///< largest residual deflection from the centre-bearing plane
+};
+util::Result<PlateSet> solvePlateSet(const PlateTask& task, double yield, const FieldOptions& options = {});
+
+/// Corners of the outline that point into the steel.
+std::vector<shape::Point> sharpInsideCorners(const shape::Region& region);
+
+} // namespace pw::engine

@@ -1,0 +1,268 @@
+#include "core/loadpath/fit.h"
+
+#include "core/units/format.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace pw::loadpath {
+
+namespace {
+
+using verdict::CheckKind;
+
+constexpr const char* kCommonPractice = "common practice, no published source";
+const Length kLeastLand = Length::fromMm(1), kLeastKeeperRoom = Length::fromMm(3),
+             kLeastLigament = Length::fromMm(5);
+constexpr double kPickReach = 1.5, kLigamentOfThickness = 0.5, kBearingOfYield = 1.8;
+
+/// Margin in mm against a least amount: `thin` under it, `breaks` at or under `gone`.
+Check roomCheck(const std::string& id, const std::string& member, const std::string& title, Length demand,
+                Length capacity, Length margin, Length wanted) {
+    Check check;
+    check.id = id;
+    check.member = member;
+    check.title = title;
+    check.kind = CheckKind::Fit;
+    check.unit = "mm";
+    check.demand = demand.mm();
+    check.capacity = capacity.mm();
+    check.margin = margin.mm();
+    check.wanted = wanted.mm();
+    check.grade = margin < wanted ? Grade::Thin : Grade::Holds;
+    check.source = kCommonPractice;
+    return check;
+}
+
+std::optional<Length> landOf(const job::Job& job) {
+    return job.stations.land ? job.stations.land : job.stations.retainer;
+}
+
+/// The narrow way across an access hole: what a keeper must pass.
+std::optional<Length> openingOf(const job::Stations& stations) {
+    if (stations.hole.shape != job::HoleShape::Round && stations.hole.width)
+        return stations.hole.width;
+    return stations.accessHole;
+}
+
+Length thicknessOf(const job::Plate& plate) {
+    return plate.thickness.value_or(Length()) * static_cast<double>(plate.stacked.value_or(1));
+}
+
+std::optional<double> pinCircleRadius(const job::Stations& stations) {
+    if (!stations.at.empty()) {
+        double least = 1e300;
+        for (const job::PointXY& at : stations.at)
+            least = std::min(least, std::hypot(at.x.mm(), at.y.mm()));
+        return least;
+    }
+    if (stations.circle)
+        return stations.circle->mm() / 2;
+    return std::nullopt;
+}
+
+} // namespace
+
+Check landWidthCheck(const job::Job& job) {
+    const char *id = "land.width", *title = "Lands, width left";
+    const auto land = landOf(job), hole = openingOf(job.stations);
+    if (!land)
+        return incompleteCheck(id, "lands", title, CheckKind::Fit,
+                               "the retainer's diameter is not given: measure across the retainer");
+    if (!hole)
+        return incompleteCheck(id, "lands", title, CheckKind::Fit, "the access hole's diameter is not given");
+    const ProcessFigures process = processFigures(job.cutting);
+    const auto show = [&](Length l) { return units::show(l, job.preferred); };
+    const Length ideal = (*land - *hole) * 0.5, left = ideal - process.layoutError - process.growth;
+    Check check =
+        roomCheck(id, "lands", title, process.layoutError + process.growth, ideal, left, kLeastLand);
+    if (left <= Length())
+        check.grade = Grade::Breaks;
+    check.basis = "(land " + show(*land) + " - hole " + show(*hole) + ") / 2 - layout error " +
+                  show(process.layoutError) + " - growth " + show(process.growth) + " by " +
+                  std::string(wordOf(process.process)) + " = " + show(left) + " left, " + show(kLeastLand) +
+                  " wanted";
+    return check;
+}
+
+Check landBearingCheck(const job::Job& job, const std::optional<material::Material>& plate, Force station,
+                       double s) {
+    const char *id = "land.bearing", *title = "Lands, pressure";
+    const auto land = landOf(job), hole = openingOf(job.stations);
+    const auto missing = [&](const std::string& what) {
+        return incompleteCheck(id, "lands", title, CheckKind::Force, what);
+    };
+    if (!land)
+        return missing("the retainer's diameter is not given: measure across the retainer");
+    if (!hole)
+        return missing("the access hole's diameter is not given");
+    if (!plate)
+        return missing("the plate's steel is not known: name a grade, or \"unknown scrap\"");
+    const double outer = land->mm(), inner = hole->mm();
+    const double mm2 = std::max(0.0, std::numbers::pi / 4 * (outer * outer - inner * inner));
+    const units::Area area = units::Area::fromMm2(mm2);
+    const Force capacity = plate->yield * kBearingOfYield * area;
+    Check check =
+        strengthCheck(id, "lands", title, Rule::Ductile, station.newton(), capacity.newton(), "N", s);
+    const auto show = [&](auto q) { return units::show(q, job.preferred); };
+    check.basis = show(station) + " on a land " + show(*hole) + " to " + show(*land) + ", " + show(area) +
+                  ", against " + "1.8 x yield " + show(plate->yield) + " (" + plate->name + ")";
+    check.source = "AISC 360 J7, bearing 1.8 x yield (from memory); " + plate->source;
+    return check;
+}
+
+Check accessCheck(const job::Job& job) {
+    const char *id = "access.keeper", *title = "Access holes, room for the keepers";
+    const job::Stations& stations = job.stations;
+    const auto hole = openingOf(stations);
+    if (!hole)
+        return incompleteCheck(id, "access holes", title, CheckKind::Fit,
+                               "the access hole's diameter is not given");
+    const auto show = [&](Length l) { return units::show(l, job.preferred); };
+    if (stations.pin && *hole <= *stations.pin) {
+        Check check = roomCheck(id, "access holes", title, *stations.pin, *hole, *hole - *stations.pin,
+                                kLeastKeeperRoom);
+        check.grade = Grade::Breaks;
+        check.basis = "the pin of " + show(*stations.pin) + " does not pass a hole of " + show(*hole);
+        return check;
+    }
+    if (!stations.keeper)
+        return incompleteCheck(id, "access holes", title, CheckKind::Fit,
+                               "the keeper's size is not given: measure across the pair of keepers");
+    const Length room = *hole - *stations.keeper;
+    Check check = roomCheck(id, "access holes", title, *stations.keeper, *hole, room, kLeastKeeperRoom);
+    if (room < Length())
+        check.grade = Grade::Breaks;
+    check.basis = "hole " + show(*hole) + " - keeper " + show(*stations.keeper) + " = " + show(room) + ", " +
+                  show(kLeastKeeperRoom) + " wanted";
+    const Length deep = thicknessOf(job.plate), reach = *hole * kPickReach;
+    if (deep > reach) {
+        if (check.grade == Grade::Holds)
+            check.grade = Grade::Thin;
+        check.basis +=
+            "; " + show(deep) + " of plate is deeper than a pick reaches through it, about " + show(reach);
+    }
+    return check;
+}
+
+Check ligamentCheck(const job::Job& job, const std::vector<Ligament>& ligaments) {
+    const char *id = "plate.ligament", *title = "Plate, steel left between edges";
+    if (ligaments.empty())
+        return incompleteCheck(id, "plate", title, CheckKind::Fit,
+                               "the plate's outline and holes are not all given");
+    const Ligament& least =
+        *std::min_element(ligaments.begin(), ligaments.end(),
+                          [](const Ligament& a, const Ligament& b) { return a.width < b.width; });
+    const Length width = Length::fromMm(least.width);
+    const Length thickness = job.plate.thickness.value_or(Length());
+    const Length wanted = std::max(kLeastLigament, thickness * kLigamentOfThickness);
+    const auto show = [&](Length l) { return units::show(l, job.preferred); };
+    Check check = roomCheck(id, "plate", title, wanted, width, width, wanted);
+    if (width <= Length())
+        check.grade = Grade::Breaks;
+    check.where = least.where;
+    check.basis = width <= Length()
+                      ? "no steel " + least.name
+                      : show(width) + " " + least.name + ", " + show(wanted) + " wanted (the larger of " +
+                            show(kLeastLigament) + " and half the thickness)";
+    return check;
+}
+
+std::optional<Check> washerCheck(const job::Job& job, const CentreBearing& bearing) {
+    if (bearing.throughThread)
+        return std::nullopt;
+    const char *id = "centre.washer", *title = "Washer over the bore";
+    const auto show = [&](Length l) { return units::show(l, job.preferred); };
+    const bool washer = bearing.washerOutside > Length();
+    const Length outside = washer                       ? bearing.washerOutside
+                           : bearing.nutFace > Length() ? bearing.nutFace
+                                                        : bearing.outside;
+    const std::string name = washer ? "washer " : bearing.nutFace > Length() ? "nut face " : "bearing ";
+    const Length bore = job.plate.bore.value_or(Length());
+    const Length cover = (outside - bore) * 0.5;
+    // A washer must overlap by its own thickness, or it shears and dishes into the bore.
+    const Length wanted = std::max(Length::fromMm(1), bearing.washerThickness);
+    Check check = roomCheck(id, "washer", title, bore, outside, cover, wanted);
+    if (cover <= Length()) {
+        check.grade = Grade::Breaks;
+        check.basis = name + show(outside) + " does not cover the bore " + show(bore) + ": it pulls through";
+        return check;
+    }
+    check.basis = name + show(outside) + " covers the bore " + show(bore) + " by " + show(cover);
+    if (check.grade == Grade::Thin)
+        check.basis += ", at least " + show(wanted) + " wanted";
+    if (washer && bearing.nutFace > Length() && bore > bearing.nutFace) {
+        check.grade = Grade::Thin;
+        check.basis += "; the bore is wider than the nut face " + show(bearing.nutFace) +
+                       ": the washer dishes into it, "
+                       "use a thick one";
+    }
+    const auto hole = job.stations.accessHole;
+    const auto radius = pinCircleRadius(job.stations);
+    if (hole && radius) {
+        const Length gap = Length::fromMm(*radius) - *hole * 0.5 - outside * 0.5;
+        const Length room = job.stations.keeper ? std::max(Length(), *hole - *job.stations.keeper) : Length();
+        if (gap < Length()) {
+            check.margin = gap.mm();
+            check.wanted = 1;
+            check.demand = outside.mm();
+            check.capacity = (outside + gap * 2.0).mm();
+            // Still open enough to get a keeper out past it?
+            check.grade = -gap < room ? Grade::Thin : Grade::Breaks;
+            check.basis = name + show(outside) + " covers " + show(-gap) + " of the access holes; at most " +
+                          show(outside + gap * 2.0) + " goes between them";
+        } else {
+            check.basis += "; " + show(gap) + " clear of the access holes";
+        }
+    }
+    return check;
+}
+
+Check cutHolesCheck(const job::Job& job) {
+    Check check;
+    check.id = "cut.holes";
+    check.member = "plate";
+    check.title = "Holes to burn or to drill";
+    check.kind = CheckKind::Note;
+    check.grade = Grade::Holds;
+    check.unit = "mm";
+    check.source = kCommonPractice;
+    const ProcessFigures process = processFigures(job.cutting);
+    if (!job.plate.thickness)
+        return incompleteCheck(check.id, check.member, check.title, check.kind,
+                               "the plate's thickness is not given");
+    const auto least = leastBurnedHole(process.process, *job.plate.thickness);
+    const auto show = [&](Length l) { return units::show(l, job.preferred); };
+    if (!least) {
+        check.basis = std::string(wordOf(process.process)) + ": every hole is drilled";
+        return check;
+    }
+    check.capacity = least->mm();
+    std::vector<std::string> drill;
+    const auto offer = [&](const std::string& name, const std::optional<Length>& size) {
+        if (size && *size > Length() && *size < *least)
+            drill.push_back(name + " " + show(*size));
+    };
+    offer("the bore", job.plate.bore);
+    offer("the access holes", openingOf(job.stations));
+    for (std::size_t i = 0; i < job.plate.holes.size(); ++i) {
+        const job::ExtraHole& hole = job.plate.holes[i];
+        offer("hole " + std::to_string(i + 1),
+              hole.form.shape == job::HoleShape::Round ? hole.diameter : hole.form.width);
+    }
+    if (!job.plate.boreThread.empty())
+        drill.push_back("the bore, for its thread");
+    check.basis = "a " + std::string(wordOf(process.process)) + " burns holes from about " + show(*least) +
+                  " in " + show(*job.plate.thickness) + " plate: ";
+    if (drill.empty()) {
+        check.basis += "all can be burned";
+    } else {
+        check.basis += "drill ";
+        for (std::size_t i = 0; i < drill.size(); ++i)
+            check.basis += (i ? ", " : "") + drill[i];
+    }
+    return check;
+}
+
+} // namespace pw::loadpath

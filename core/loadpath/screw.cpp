@@ -1,0 +1,118 @@
+#include "core/loadpath/screw.h"
+
+#include "core/units/format.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace pw::loadpath {
+
+namespace {
+
+/// Shear strength over ultimate, FED-STD-H28 (from memory); von Mises would say 0.577.
+constexpr double kShearOfUltimate = 0.5;
+
+std::string conditionWords(job::ThreadCondition condition) {
+    switch (condition) {
+    case job::ThreadCondition::Good:
+        return {};
+    case job::ThreadCondition::Worn:
+        return ", 0.75 of it for a worn thread";
+    case job::ThreadCondition::Rusty:
+        return ", 0.75 of it for a rusty thread";
+    case job::ThreadCondition::Damaged:
+        return ", half of it for a damaged thread";
+    }
+    return {};
+}
+
+/// A nut's proof load falls with its height, and does not rise above its class.
+double heightFactor(const StripInputs& in) {
+    return in.standardNutHeight > Length() ? std::min(1.0, in.engagement / in.standardNutHeight) : 1.0;
+}
+
+} // namespace
+
+ScrewStress screwStress(const ScrewInputs& in) {
+    const units::Area area = thread::tensileStressArea(in.thread);
+    const Length diameter = Length::fromMm(std::sqrt(4 * area.mm2() / std::numbers::pi));
+    const Torque twist = raisingTorque(in.load, thread::pitchDiameter(in.thread), in.thread.lead(),
+                                       thread::flankAngle(in.thread), in.friction);
+    ScrewStress stress;
+    stress.tension = in.load / area;
+    stress.torsion = torsionStress(twist, diameter);
+    stress.together =
+        Stress::fromMpa(std::hypot(stress.tension.mpa(), std::sqrt(3.0) * stress.torsion.mpa()));
+    return stress;
+}
+
+Check screwStressCheck(const ScrewInputs& in) {
+    const ScrewStress stress = screwStress(in);
+    Check check = strengthCheck("screw.stress", "screw", "Screw, pull and twist", Rule::Sudden,
+                                stress.together.mpa(), in.strength.yield.mpa(), "MPa", in.s);
+    const auto show = [&](auto q) { return units::show(q, in.system); };
+    check.basis = in.thread.name + ": " + show(in.load) + " on " +
+                  show(thread::tensileStressArea(in.thread)) + " = " + show(stress.tension) + ", twist " +
+                  show(stress.torsion) + " at friction " + units::number(in.friction) + ", together " +
+                  show(stress.together) + " against yield " + show(in.strength.yield) + " (" +
+                  in.strength.name + ")";
+    check.source =
+        "stress area ASME B1.1 / ISO 898-1, von Mises, Shigley 9th ed. ch. 8; " + in.strength.source;
+    return check;
+}
+
+double conditionFactor(job::ThreadCondition condition) {
+    switch (condition) {
+    case job::ThreadCondition::Good:
+        return 1.0;
+    case job::ThreadCondition::Worn:
+    case job::ThreadCondition::Rusty:
+        return 0.75;
+    case job::ThreadCondition::Damaged:
+        break;
+    }
+    return 0.5;
+}
+
+StripLoads stripLoads(const StripInputs& in) {
+    const double factor = conditionFactor(in.condition);
+    StripLoads loads;
+    loads.screw =
+        in.screw.ultimate * kShearOfUltimate * thread::screwShearArea(in.thread, in.engagement) * factor;
+    if (in.nut)
+        loads.inside = in.nut->proof * thread::tensileStressArea(in.thread) * (heightFactor(in) * factor);
+    else
+        loads.inside =
+            in.inside.ultimate * kShearOfUltimate * thread::nutShearArea(in.thread, in.engagement) * factor;
+    return loads;
+}
+
+Check stripCheck(const StripInputs& in) {
+    const StripLoads loads = stripLoads(in);
+    Check check = strengthCheck(in.id, in.member, in.title, Rule::Sudden, in.load.newton(),
+                                loads.least().newton(), "N", in.s);
+    const auto show = [&](auto q) { return units::show(q, in.system); };
+    check.basis = in.thread.name + ", " + show(in.engagement) + " engaged: ";
+    if (loads.screwGoesFirst())
+        check.basis += "the screw's threads strip first, " +
+                       show(thread::screwShearArea(in.thread, in.engagement)) + " x half of " +
+                       show(in.screw.ultimate) + " (" + in.screw.name + ")";
+    else if (in.nut) {
+        check.basis += "nut " + in.nut->name + ", proof " + show(in.nut->proof) + " x " +
+                       show(thread::tensileStressArea(in.thread));
+        if (heightFactor(in) < 1)
+            check.basis += " x " + show(in.engagement) + " / " + show(in.standardNutHeight) + " of height";
+    } else
+        check.basis += "the inside threads strip first, " +
+                       show(thread::nutShearArea(in.thread, in.engagement)) + " x half of " +
+                       show(in.inside.ultimate) + " (" + in.inside.name + ")";
+    check.basis += conditionWords(in.condition) + " = " + show(loads.least()) + " against " + show(in.load);
+    check.source = "ASME B1.1, FED-STD-H28 shear areas, half the ultimate in shear (from memory); " +
+                   (loads.screwGoesFirst() ? in.screw.source
+                    : in.nut               ? in.nut->source
+                                           : in.inside.source);
+    return check;
+}
+
+} // namespace pw::loadpath

@@ -1,0 +1,140 @@
+#include "core/loadpath/travel.h"
+
+#include "core/units/format.h"
+
+#include <algorithm>
+
+namespace pw::loadpath {
+
+namespace {
+
+using verdict::CheckKind;
+
+constexpr const char* kThreadTitle = "Thread, until the springs are free";
+constexpr const char* kPinTitle = "Pins, force left at their ends";
+constexpr double kPitchesToSpare = 2;
+constexpr double kForceLeft = 0.10;
+
+Length engagedLeast(const TravelInputs& in) {
+    return in.nutHeight && in.turns == job::Turns::Nut ? std::min(in.diameter, *in.nutHeight) : in.diameter;
+}
+
+/// From the face the screw enters to the nut, with the springs free.
+Length reachOf(const TravelInputs& in) {
+    return *in.standoff - in.compressFurther + *in.releaseTravel + *in.plate + in.washer;
+}
+
+std::string missingFor(const TravelInputs& in) {
+    if (!in.releaseTravel)
+        return "how far the springs open is not known: give one spring's free length, or two readings";
+    if (in.turns == job::Turns::Screw)
+        return in.engagement
+                   ? std::string()
+                   : "how deep the screw sits in its thread is not given: count its turns out and multiply "
+                     "by the pitch";
+    if (!in.standoff)
+        return "the standoff is not given: measure from the face the screw enters to the retainers' faces, "
+               "springs "
+               "assembled";
+    if (!in.usableLength)
+        return "the screw's usable length is not given: measure the thread from that face to its free tip";
+    if (!in.plate)
+        return "the plate's thickness is not given";
+    if (!in.nutHeight)
+        return "the nut's height is not given: measure it";
+    return {};
+}
+
+} // namespace
+
+std::optional<Length> threadLeft(const TravelInputs& in) {
+    if (!missingFor(in).empty())
+        return std::nullopt;
+    if (in.turns == job::Turns::Screw)
+        return *in.engagement + in.compressFurther - *in.releaseTravel - engagedLeast(in);
+    return *in.usableLength - reachOf(in) - engagedLeast(in);
+}
+
+Check threadTravelCheck(const TravelInputs& in) {
+    const std::string missing = missingFor(in);
+    if (!missing.empty())
+        return incompleteCheck("travel.thread", "screw", kThreadTitle, CheckKind::Fit, missing);
+    const auto show = [&](Length l) { return units::show(l, in.system); };
+    const Length left = *threadLeft(in), spare = in.pitch * kPitchesToSpare;
+    const bool nut = in.turns == job::Turns::Nut;
+    Check check;
+    check.id = "travel.thread";
+    check.member = "screw";
+    check.title = kThreadTitle;
+    check.kind = CheckKind::Fit;
+    check.unit = "mm";
+    const Length capacity = nut ? *in.usableLength : *in.engagement + in.compressFurther;
+    check.capacity = capacity.mm();
+    check.demand = (capacity - left).mm();
+    check.margin = left.mm();
+    check.wanted = spare.mm();
+    check.grade = left < Length() ? Grade::Breaks : left < spare ? Grade::Thin : Grade::Holds;
+    check.source =
+        "one diameter engaged until the springs are free, two pitches to spare: common practice, no "
+        "published source";
+    if (nut)
+        check.basis = "free after " + show(*in.releaseTravel) + ": standoff " + show(*in.standoff) +
+                      " - squeeze " + show(in.compressFurther) + " + travel " + show(*in.releaseTravel) +
+                      " + plate " + show(*in.plate) + " + washer " + show(in.washer) + " + nut " +
+                      show(engagedLeast(in)) + " = " + show(capacity - left) + " of " + show(capacity) +
+                      " thread: ";
+    else
+        check.basis = "free after " + show(*in.releaseTravel) + ": engaged " + show(*in.engagement) +
+                      " + squeeze " + show(in.compressFurther) + " - travel " + show(*in.releaseTravel) +
+                      ", of which " + show(engagedLeast(in)) + " must stay: ";
+    if (left < Length()) {
+        check.basis += show(-left);
+        check.basis += " too short; the screw lets go while the springs still push";
+    } else {
+        check.basis += show(left);
+        check.basis += " left";
+    }
+    return check;
+}
+
+Check pinTravelCheck(const job::Job& job, const spring::PackLoads& pack) {
+    const bool springsKnown =
+        !pack.springs.empty() && std::all_of(pack.springs.begin(), pack.springs.end(),
+                                             [](const auto& spring) { return spring.known; });
+    if (!job.stations.pinEnd)
+        return incompleteCheck(
+            "travel.pin", "pins", kPinTitle, CheckKind::Fit,
+            "how far the pins stand beyond the retainers is not given: measure it, assembled");
+    if (!springsKnown)
+        return incompleteCheck(
+            "travel.pin", "pins", kPinTitle, CheckKind::Fit,
+            "the springs' figures are not given: a length assembled and a force, at least");
+    const Length swell = job.travel.swell.value_or(Length());
+    Force left, assembled;
+    for (const auto& spring : pack.springs) {
+        const double each = spring.perStation;
+        left += spring.forceAt(spring.assembled - swell + *job.stations.pinEnd).high * each;
+        assembled += spring.forceAt(spring.assembled - swell).high * each;
+    }
+    const auto show = [&](auto q) { return units::show(q, job.preferred); };
+    Check check;
+    check.id = "travel.pin";
+    check.member = "pins";
+    check.title = kPinTitle;
+    check.kind = CheckKind::Fit;
+    check.unit = std::string("N"); // the plain literal trips a false warning of GCC 12
+    check.demand = left.newton();
+    check.capacity = (assembled * kForceLeft).newton();
+    check.margin = left > Force() ? std::min(99.0, *check.capacity / left.newton()) : 99.0;
+    check.wanted = 1;
+    check.grade = *check.margin < 1 ? Grade::Thin : Grade::Holds;
+    check.source = "common practice, no published source";
+    check.basis =
+        "letting up, the retainer leaves its pin after " + show(*job.stations.pinEnd) + " with " +
+        show(left) + " still behind it" +
+        (check.grade == Grade::Thin ? "; keep the plate square and hands away until the springs are free"
+                                    : "");
+    return check;
+}
+
+} // namespace pw::loadpath

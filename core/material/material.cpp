@@ -1,0 +1,159 @@
+#include "core/material/material.h"
+
+#include "core/material/names.h"
+#include "core/units/plain_text.h"
+#include "core/util/csv.h"
+#include "core/util/embedded.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace pw::material {
+
+namespace {
+
+using util::Problem;
+
+struct Row {
+    Material material;
+    std::vector<std::string> keys;
+    double overMm, toMm;
+};
+
+std::string keyOf(std::string_view name) {
+    const std::string brief = key(name, {"astm", "aisi", "sae", "en", "din", "grade", "gr", "steel"});
+    return brief.empty() ? key(name, {}) : brief; // "steel" alone is a name too
+}
+
+const std::vector<Row>& table() {
+    static const std::vector<Row> kRows = [] {
+        std::vector<Row> rows;
+        for (const util::CsvRow& csv : util::readCsv(util::embedded("materials.csv"))) {
+            Row row;
+            Material& m = row.material;
+            m.name = csv.text("name");
+            m.yield = Stress::fromMpa(csv.number("yield"));
+            m.ultimate = Stress::fromMpa(csv.number("ultimate"));
+            m.E = Stress::fromMpa(csv.number("e"));
+            m.nu = csv.number("nu");
+            m.density = csv.number("density");
+            m.brittle = csv.text("kind") == "brittle";
+            m.unknown = csv.text("kind") == "unknown";
+            m.source = csv.text("source");
+            row.overMm = csv.number("over_mm");
+            row.toMm = csv.number("to_mm");
+            row.keys.push_back(keyOf(m.name));
+            for (const std::string& alias : util::splitList(csv.text("aliases")))
+                row.keys.push_back(keyOf(alias));
+            rows.push_back(std::move(row));
+        }
+        return rows;
+    }();
+    return kRows;
+}
+
+Problem noSuch(std::string_view name) {
+    std::vector<std::string> near = nearNames(name, names());
+    const std::string lead = near.empty() ? "Known are " : "Near ones are ";
+    if (near.empty())
+        near = {"S235", "S355", "A36", "1018", "1045", "cast iron"};
+    return {"", "No material of that name: " + units::quoted(name) + ". " + lead + listed(near) +
+                    "; or take \"unknown scrap\", or give its yield and ultimate stress."};
+}
+
+Problem wrong(const char* field, const std::string& message) {
+    return {field, message};
+}
+
+/// A figure the user gave: positive and not beyond anything made of metal.
+std::optional<Problem> check(const char* field, double value, double least, double most,
+                             const char* example) {
+    if (std::isfinite(value) && value >= least && value <= most)
+        return std::nullopt;
+    return wrong(field, std::string("This cannot be right for a material. Type it like ") + example + ".");
+}
+
+std::optional<Problem> checkFigures(const job::Material& given) {
+    std::optional<Problem> problem;
+    const auto look = [&](const char* field, const std::optional<Stress>& value, double least, double most,
+                          const char* example) {
+        if (!problem && value)
+            problem = check(field, value->mpa(), least, most, example);
+    };
+    look("yield", given.yield, 1, 5000, "250 MPa or 36 ksi");
+    look("ultimate", given.ultimate, 1, 6000, "400 MPa or 58 ksi");
+    look("E", given.E, 1000, 700000, "205 GPa");
+    if (!problem && given.nu)
+        problem = check("nu", *given.nu, 0, 0.499, "0.3");
+    if (!problem && given.density)
+        problem = check("density", *given.density, 500, 25000, "7850");
+    return problem;
+}
+
+} // namespace
+
+util::Result<Material> find(std::string_view name, Length thickness) {
+    const std::string wanted = keyOf(name);
+    const Row* best = nullptr;
+    for (const Row& row : table()) {
+        if (wanted.empty() || std::find(row.keys.begin(), row.keys.end(), wanted) == row.keys.end())
+            continue;
+        // Rows of one grade stand in order of thickness: the last one begun is the one that holds.
+        if (!best || thickness.mm() > row.overMm)
+            best = &row;
+    }
+    if (!best)
+        return noSuch(name);
+    return best->material;
+}
+
+util::Result<Material> resolve(const job::Material& given, Length thickness) {
+    if (const auto problem = checkFigures(given))
+        return *problem;
+    Material material;
+    auto known = find(given.name, thickness);
+    if (known) {
+        material = *known;
+    } else if (given.yield) {
+        // Nothing but the strength sets one steel apart from another. EN 1993-1-1, 3.2.6; density of steel.
+        material.name = given.name.empty() ? "own figures" : given.name;
+        material.E = Stress::fromMpa(210000);
+        material.source = "stated by the user";
+    } else if (given.name.empty()) {
+        return Problem{"", "No material given. Name a grade such as S235 or A36, or \"unknown scrap\"."};
+    } else {
+        return known.problem();
+    }
+    if (given.yield || given.ultimate) {
+        if (given.yield) {
+            material.yield = *given.yield;
+            material.unknown = false;
+        }
+        if (given.ultimate)
+            material.ultimate = *given.ultimate;
+        else if (!known || material.ultimate < material.yield)
+            material.ultimate = material.yield;
+        if (material.ultimate < material.yield)
+            return wrong(given.yield ? "ultimate" : "yield",
+                         "The ultimate stress is less than the yield. Give both from the same sheet.");
+        material.usersOwn = true;
+        material.source = known ? "stated by the user over " + known->source : "stated by the user";
+    }
+    if (given.E)
+        material.E = *given.E;
+    if (given.nu)
+        material.nu = *given.nu;
+    if (given.density)
+        material.density = *given.density;
+    return material;
+}
+
+std::vector<std::string> names() {
+    std::vector<std::string> result;
+    for (const Row& row : table())
+        if (result.empty() || result.back() != row.material.name)
+            result.push_back(row.material.name);
+    return result;
+}
+
+} // namespace pw::material
