@@ -42,6 +42,15 @@ std::string nameOf(shape::Part part, int index) {
     return {};
 }
 
+/// Begins with a capital and ends with a stop.
+std::string asSentence(std::string text) {
+    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z')
+        text.front() = static_cast<char>(text.front() - 'a' + 'A');
+    if (!text.empty() && text.back() != '.')
+        text += '.';
+    return text;
+}
+
 std::vector<loadpath::Ligament> ligamentsOf(const shape::Region& region) {
     std::vector<loadpath::Ligament> named;
     for (const outline::Ligament& l : outline::ligaments(region))
@@ -76,8 +85,8 @@ public:
 private:
     static void append(std::vector<std::string>& to, const std::vector<std::string>& from) {
         for (const std::string& line : from)
-            if (std::find(to.begin(), to.end(), line) == to.end())
-                to.push_back(line);
+            if (const std::string said = asSentence(line); std::find(to.begin(), to.end(), said) == to.end())
+                to.push_back(said);
     }
 
     void need(const std::string& field) { need(missingFigure(field)); }
@@ -106,12 +115,13 @@ private:
         for (const util::Problem& p : m_pack.problems)
             m_report.problems.push_back(p);
         for (const util::Problem& p : m_pack.missing)
-            need({p.field, p.message});
+            need(Missing{p.field, p.message});
         if (!m_pack.known()) {
             if (m_job.work == job::Work::Pull && m_job.springs.empty() && !m_job.load.total)
-                need({"load.total",
-                      "Needed: the pull. This version does not work it out from hub, wrench or ram; state "
-                      "it as load.total."});
+                need(Missing{
+                    "load.total",
+                    "Needed: the pull. This version does not work it out from hub, wrench or ram; state "
+                    "it as load.total."});
             else if (m_pack.missing.empty())
                 need("load");
             return;
@@ -385,9 +395,9 @@ private:
                 return 0;
             case Grade::Sets:
                 return 1;
-            case Grade::Incomplete:
-                return 2;
             case Grade::Thin:
+                return 2;
+            case Grade::Incomplete:
                 return 3;
             case Grade::Holds:
                 return 4;

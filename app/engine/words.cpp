@@ -93,16 +93,22 @@ std::string figures(const Report& report) {
     return out;
 }
 
+/// What does not hold in full, what holds in a few words: the numbers behind it stand in the window and in --json.
 std::string checkRows(const Report& report) {
     if (report.checks.empty())
         return {};
-    std::string out = "\nChecks, weakest first\n";
+    std::string weak, strong;
     for (const verdict::Check& check : report.checks) {
-        std::string head =
-            "  " + padded(std::string(verdict::wordOf(check.grade)), 11) + padded(check.title, 26) + " ";
-        out += wrapped(head, check.basis);
+        const std::string head = "  " + padded(std::string(verdict::wordOf(check.grade)), 12);
+        if (check.grade != Grade::Holds)
+            weak += wrapped(head, check.title + ": " + check.basis);
+        else if (check.margin && check.wanted)
+            strong += head + padded(check.title, 40) + units::number(*check.margin) + ", " +
+                      units::number(*check.wanted) + " wanted\n";
+        else
+            strong += head + check.title + "\n";
     }
-    return out;
+    return "\nChecks, weakest first\n" + weak + strong;
 }
 
 } // namespace

@@ -244,11 +244,11 @@ Check cutHolesCheck(const job::Job& job) {
         if (size && *size > Length() && *size < *least)
             drill.push_back(name + " " + show(*size));
     };
-    offer("the bore", job.plate.bore);
-    offer("the access holes", openingOf(job.stations));
+    offer("the bore of", job.plate.bore);
+    offer("the access holes of", openingOf(job.stations));
     for (std::size_t i = 0; i < job.plate.holes.size(); ++i) {
         const job::ExtraHole& hole = job.plate.holes[i];
-        offer("hole " + std::to_string(i + 1),
+        offer("extra hole " + std::to_string(i + 1) + " of",
               hole.form.shape == job::HoleShape::Round ? hole.diameter : hole.form.width);
     }
     if (!job.plate.boreThread.empty())

@@ -159,9 +159,9 @@ Check overrunCheck(const RatingInputs& in, const OverrunInputs& overrun) {
     check.margin = made > Force() ? harm / made : 99.0;
     check.wanted = 1;
     check.grade = *check.margin < 1 ? Grade::Thin : Grade::Holds;
-    check.basis = show(*overrun.pull) + " on a " + show(*overrun.wrench) + " wrench, " + show(torque) +
-                  ", can make " + show(made) + "; the first to go is the " + first->member + " at " +
-                  show(harm);
+    check.basis = show(*overrun.pull) + " at the end of a wrench of " + show(*overrun.wrench) + ", " +
+                  show(torque) + ", can make " + show(made) + "; the first to go is the " + first->member +
+                  " at " + show(harm);
     if (check.grade == Grade::Thin) {
         const double turns = overrun.compressFurther / overrun.lead;
         check.basis += turns > 0 ? "; from where the retainers start to move, stop at " +

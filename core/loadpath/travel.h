@@ -33,8 +33,8 @@ std::optional<Length> threadLeft(const TravelInputs& inputs);
 /// `travel.thread`: under 0 breaks, under two pitches thin (common practice, no published source).
 Check threadTravelCheck(const TravelInputs& inputs);
 
-/// `travel.pin`: what a station still pushes with when its retainer clears the pin's end, letting up. Over a
-/// tenth of the assembled force is thin (common practice, no published source).
+/// `travel.pin`: what a station still pushes with when its retainer clears the pin's end, letting up. A note
+/// that warns; it judges nothing.
 Check pinTravelCheck(const job::Job& job, const spring::PackLoads& pack);
 
 } // namespace pw::loadpath

@@ -240,7 +240,8 @@ util::Result<ByBook> byBook(const job::Job& job, Force load, Length bearingInsid
     in.width = plate.outline->width.value_or(Length());
     in.thickness = *plate.thickness;
     in.stacked = plate.stacked.value_or(1);
-    in.bore = plate.bore.value_or(Length());
+    // A tapped bore is as wide as its thread, which is where the bearing begins.
+    in.bore = plate.boreThread.empty() ? plate.bore.value_or(Length()) : bearingInside;
     if (!job.stations.at.empty()) {
         // Stations on one circle are what the estimate can handle.
         double least = 1e300, most = 0;

@@ -20,18 +20,18 @@ enum class CheckKind { Force, Fit, Note };
 
 /// One limit of one member of the load path.
 struct Check {
-    std::string id;     ///< "plate.collapse"; the list is part of the file promise
-    std::string member; ///< "plate", "screw", "nut", ...
-    std::string title;  ///< a few words for the row: "Plate, folding"
+    std::string id{};     ///< "plate.collapse"; the list is part of the file promise
+    std::string member{}; ///< "plate", "screw", "nut", ...
+    std::string title{};  ///< a few words for the row: "Plate, folding"
     CheckKind kind = CheckKind::Force;
     Grade grade = Grade::Incomplete;
-    std::optional<double> demand, capacity; ///< in `unit`
-    std::string unit;                       ///< "N", "mm", "MPa", ...
-    std::optional<double> margin,
-        wanted;         ///< margin = capacity / demand for force checks; same unit for fit checks
-    std::string basis;  ///< one line, with the numbers put in
-    std::string source; ///< standard, handbook, or "common practice, no published source"
-    std::vector<shape::Point> where; ///< places on the plan, mm
+    std::optional<double> demand{}, capacity{}; ///< in `unit`
+    std::string unit{};                         ///< "N", "mm", "MPa", ...
+    /// margin = capacity / demand for force checks; in `unit` for fit checks, and wanted with it.
+    std::optional<double> margin{}, wanted{};
+    std::string basis{};               ///< one line, with the numbers put in
+    std::string source{};              ///< standard, handbook, or "common practice, no published source"
+    std::vector<shape::Point> where{}; ///< places on the plan, mm
     bool operator==(const Check&) const = default;
 
     /// Margin over wanted: 1 is just enough. None when either is missing.

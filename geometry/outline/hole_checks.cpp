@@ -12,7 +12,7 @@ using shape::Part;
 
 namespace {
 
-constexpr double kTouching = 1e-6; ///< mm; thinner material is none
+constexpr double kTouching = 2e-3; ///< mm; thinner material is none, to a cutter and to the mesher
 
 std::string nameOf(const Hole& hole) {
     switch (hole.part) {
@@ -58,39 +58,68 @@ const char* mendOf(const Hole& hole) {
 }
 
 const char* mendOf(const Hole& a, const Hole& b) {
-    if (a.part == Part::Access && b.part == Part::Access)
-        return "; make the holes smaller or stations.circle larger";
     if (a.part == Part::Bore && b.part == Part::Access)
         return "; make the bore or the access holes smaller, or stations.circle larger";
     return "; move one of them or make it smaller";
 }
 
+struct Verb {
+    const char* one;
+    const char* many;
+};
+constexpr Verb kRunsOver{"runs over the rim", "run over the rim"};
+constexpr Verb kLiesOutside{"lies outside the plate", "lie outside the plate"};
+constexpr Verb kIsLarger{"is larger than the plate", "are larger than the plate"};
+
 /// Stations fail by the half dozen: one message for all that have the same fault.
-class Grouped {
+class Faults {
 public:
-    void add(const std::string& field, const std::string& what, const std::string& mend,
-             const std::string& who) {
+    explicit Faults(const std::string& boreField) : m_boreField(boreField) {}
+
+    void add(const Hole& hole, const std::string& one, const std::string& many, const std::string& mend) {
+        const std::string number = std::to_string(hole.index + 1);
         for (Entry& e : m_entries)
-            if (e.field == field && e.what == what && e.mend == mend) {
-                e.who.push_back(who);
+            if (hole.part == Part::Access && e.isAccess && e.one == one) {
+                e.stations.push_back(number);
                 return;
             }
-        m_entries.push_back({field, what, mend, {who}});
+        m_entries.push_back(
+            {fieldOf(hole, m_boreField), nameOf(hole), one, many, mend, hole.part == Part::Access, {number}});
+    }
+
+    void addNeighbours(const Hole& a, const Hole& b) {
+        m_pairs.push_back(std::to_string(a.index + 1) + " and " + std::to_string(b.index + 1));
     }
 
     util::Problems problems() const {
         util::Problems out;
-        for (const Entry& e : m_entries)
-            out.push_back({e.field, listed(e.who) + " " + e.what + e.mend});
+        for (const Entry& e : m_entries) {
+            const bool many = e.stations.size() > 1;
+            out.push_back(
+                {e.field, (many ? "the access holes of stations " + listed(e.stations) + " " + e.many
+                                : e.name + " " + e.one) +
+                              e.mend});
+        }
+        if (!m_pairs.empty()) {
+            std::string pairs;
+            for (const std::string& pair : m_pairs)
+                pairs += (pairs.empty() ? "" : ", ") + pair;
+            out.push_back({"stations.access_hole", "the access holes of stations " + pairs +
+                                                       " run into each other; make the holes smaller or "
+                                                       "stations.circle larger"});
+        }
         return out;
     }
 
 private:
     struct Entry {
-        std::string field, what, mend;
-        std::vector<std::string> who;
+        std::string field, name, one, many, mend;
+        bool isAccess;
+        std::vector<std::string> stations;
     };
+    const std::string& m_boreField;
     std::vector<Entry> m_entries;
+    std::vector<std::string> m_pairs;
 };
 
 } // namespace
@@ -103,22 +132,20 @@ std::string listed(const std::vector<std::string>& items) {
 }
 
 util::Problems checkHoles(const shape::Region& region, const std::string& boreField) {
-    Grouped found;
+    Faults faults(boreField);
     for (const Hole& hole : region.holes) {
-        const auto say = [&](const char* what) {
-            found.add(fieldOf(hole, boreField), what, mendOf(hole), nameOf(hole));
-        };
+        const auto say = [&](const Verb& verb) { faults.add(hole, verb.one, verb.many, mendOf(hole)); };
         switch (placeOf(region.rim, hole.loop)) {
         case Place::Inside:
             break;
         case Place::Across:
-            say("runs over the rim");
+            say(kRunsOver);
             break;
         case Place::Outside:
-            say("lies outside the plate");
+            say(kLiesOutside);
             break;
         case Place::Around:
-            say("is larger than the plate");
+            say(kIsLarger);
             break;
         }
     }
@@ -128,12 +155,17 @@ util::Problems checkHoles(const shape::Region& region, const std::string& boreFi
             const bool meet = shape::clearance(a.loop, b.loop) <= kTouching;
             const bool within = !meet && (shape::contains(a.loop, b.loop.vertices.front().at) ||
                                           shape::contains(b.loop, a.loop.vertices.front().at));
-            if (meet || within)
-                found.add(fieldOf(b, boreField),
-                          meet ? "runs into " + nameOf(a) : "lies within or around " + nameOf(a),
-                          mendOf(a, b), nameOf(b));
+            if (!meet && !within)
+                continue;
+            if (a.part == Part::Access && b.part == Part::Access)
+                faults.addNeighbours(a, b);
+            else if (meet)
+                faults.add(b, "runs into " + nameOf(a), "run into " + nameOf(a), mendOf(a, b));
+            else
+                faults.add(b, "lies within or around " + nameOf(a), "lie within or around " + nameOf(a),
+                           mendOf(a, b));
         }
-    return found.problems();
+    return faults.problems();
 }
 
 } // namespace pw::outline

@@ -132,17 +132,18 @@ TEST(BuildRegion, MissingFiguresAreListedByPath) {
 TEST(BuildRegion, WrongPlatesAreNamedWithTheFieldToMend) {
     job::Job job = discJob();
     job.plate.outline->diameter = mm(120);
-    EXPECT_TRUE(tells(outline::buildRegion(job), "stations.access_hole", "station 6 runs over the rim"));
+    EXPECT_TRUE(tells(outline::buildRegion(job), "stations.access_hole",
+                      "stations 1, 2, 3, 4, 5 and 6 run over the rim"));
     job.plate.outline->diameter = mm(70);
-    EXPECT_TRUE(tells(outline::buildRegion(job), "stations.access_hole", "lies outside the plate"));
+    EXPECT_TRUE(tells(outline::buildRegion(job), "stations.access_hole", "lie outside the plate"));
 
     job = discJob(14);
     EXPECT_TRUE(
-        tells(outline::buildRegion(job), "stations.access_hole", "runs into the access hole of station 1"));
+        tells(outline::buildRegion(job), "stations.access_hole", "stations 1 and 2, 1 and 14, 2 and 3"));
 
     job = discJob();
     job.plate.bore = mm(80);
-    EXPECT_TRUE(tells(outline::buildRegion(job), "stations.access_hole", "runs into the bore"));
+    EXPECT_TRUE(tells(outline::buildRegion(job), "stations.access_hole", "run into the bore"));
     job.plate.bore = mm(200);
     EXPECT_TRUE(tells(outline::buildRegion(job), "plate.bore", "larger than the plate"));
     job.plate.bore = mm(-1);
