@@ -182,6 +182,7 @@ void Window::buildMenu() {
         [this] { startNew(newJob(NewJob::CompressRing, m_units)); });
     add(fresh, tr("Squeeze: bar, two at a time"), {},
         [this] { startNew(newJob(NewJob::CompressBar, m_units)); });
+    add(fresh, tr("Pull: plate with bolts"), {}, [this] { startNew(newJob(NewJob::PullBolts, m_units)); });
     add(m_menu, tr("Open…"), QKeySequence::Open, [this] {
         if (!maybeSave())
             return;

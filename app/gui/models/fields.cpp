@@ -125,6 +125,7 @@ FieldGroup Words::stations(const Tree& tree) {
     FieldGroup g{"stations", tr("Stations"), {}};
     const bool pull = isPull(tree);
     const auto ring = [](const Tree& t) { return !t.at("stations.at"); };
+    const auto squeezes = [](const Tree& t) { return !isPull(t); };
     g.fields.push_back(
         {.path = "stations.count",
          .label = tr("How many"),
@@ -144,10 +145,11 @@ FieldGroup Words::stations(const Tree& tree) {
          .applies = ring});
     g.fields.push_back(
         {.path = "stations.access_hole",
-         .label = tr("Access hole"),
+         .label = pull ? tr("Bolt hole") : tr("Access hole"),
          .kind = FieldKind::Length,
-         .how = tr("Wide enough for the keepers to come out and a pick to reach in: the keeper and "
-                   "3 mm more."),
+         .how = pull ? tr("The bolt and about 1 mm more.")
+                     : tr("Wide enough for the keepers to come out and a pick to reach in: the keeper and "
+                          "3 mm more."),
          .sketch = Sketch::HoleAcross,
          .part = PlanPart::Access,
          .needed = true});
@@ -157,20 +159,23 @@ FieldGroup Words::stations(const Tree& tree) {
          .kind = FieldKind::Length,
          .how = tr("Across the pair of keepers as they sit on the pin. The widest place counts."),
          .sketch = Sketch::PinAcross,
-         .part = PlanPart::Keeper});
+         .part = PlanPart::Keeper,
+         .applies = squeezes});
     g.fields.push_back(
         {.path = "stations.retainer",
          .label = tr("Retainer"),
          .kind = FieldKind::Length,
          .how = tr("Across the flat face that the plate will press on. 0.5 mm wrong still fits."),
          .sketch = Sketch::PinAcross,
-         .part = PlanPart::Land});
+         .part = PlanPart::Land,
+         .applies = squeezes});
     g.fields.push_back({.path = "stations.pin",
                         .label = tr("Pin"),
                         .kind = FieldKind::Length,
                         .how = tr("Across one pin, clear of the groove, with the vernier."),
                         .sketch = Sketch::PinAcross,
-                        .part = PlanPart::Pin});
+                        .part = PlanPart::Pin,
+                        .applies = squeezes});
     g.fields.push_back(
         {.path = "stations.pin_end",
          .label = tr("Pin sticks out"),
@@ -178,12 +183,14 @@ FieldGroup Words::stations(const Tree& tree) {
          .how = tr("From the retainer's face to the pin's end, assembled. It says how soon the pin "
                    "lets go of the retainer."),
          .sketch = Sketch::Standoff,
-         .part = PlanPart::Pin});
+         .part = PlanPart::Pin,
+         .applies = squeezes});
     g.fields.push_back(
         {.path = "stations.land",
-         .label = tr("Land across"),
+         .label = pull ? tr("Bolt washer") : tr("Land across"),
          .kind = FieldKind::Length,
-         .how = tr("Outside of the ring of plate that bears. Empty: the whole retainer bears."),
+         .how = pull ? tr("Across the washer under the bolt's head.")
+                     : tr("Outside of the ring of plate that bears. Empty: the whole retainer bears."),
          .sketch = Sketch::Washer,
          .part = PlanPart::Land});
     g.fields.push_back({.path = "stations.start",
@@ -371,6 +378,13 @@ FieldGroup Words::centre() {
                         .part = PlanPart::Bore,
                         .needed = true,
                         .applies = [](const Tree& t) { return textAt(t, "plate.bore_thread").empty(); }});
+    g.fields.push_back({.path = "plate.bore_thread",
+                        .label = tr("Bore tapped"),
+                        .kind = FieldKind::Thread,
+                        .how = tr("When the plate itself holds the screw: the thread in its bore, like M20."),
+                        .sketch = Sketch::ThreadPitch,
+                        .part = PlanPart::Bore,
+                        .applies = [](const Tree& t) { return !t.at("plate.bore"); }});
     g.fields.push_back({.path = "screw.washer_outside",
                         .label = tr("Washer across"),
                         .kind = FieldKind::Length,

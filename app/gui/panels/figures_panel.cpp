@@ -405,7 +405,7 @@ void FiguresPanel::openPart(PlanPart part) {
         for (const auto& field : group.fields)
             if (field.part == part && field.appliesTo(tree) && field.kind != FieldKind::Choice &&
                 field.path != "stations.count" && field.path != "plate.thickness" &&
-                field.path != "screw.thread") {
+                field.path != "screw.thread" && field.path != "plate.bore_thread") {
                 openField(field.path, false);
                 return;
             }
