@@ -1,7 +1,5 @@
 #include "core/job/assumed.h"
 
-#include "core/util/require.h"
-
 namespace pw::job {
 
 namespace {
@@ -49,41 +47,6 @@ void fillScrew(Filler& filler, Assumed& assumed, const Screw& screw) {
 }
 
 } // namespace
-
-ProcessHabits habitsOf(Process process) {
-    const auto habits = [](double kerf, double layoutError, double growth) {
-        return ProcessHabits{Length::fromMm(kerf), Length::fromMm(layoutError), Length::fromMm(growth)};
-    };
-    switch (process) {
-    case Process::PlasmaTable:
-        return habits(1.5, 0.5, 0.3);
-    case Process::TorchTable:
-        return habits(1.8, 0.8, 0.5);
-    case Process::HandTorch:
-        return habits(2.5, 1.5, 1.5);
-    case Process::SawAndDrill:
-        return habits(1.5, 0.5, 0.1);
-    case Process::Milled:
-        return habits(0, 0.05, 0.02);
-    }
-    throw util::Bug("a process without habits");
-}
-
-std::string_view nameOf(Process process) {
-    switch (process) {
-    case Process::PlasmaTable:
-        return "plasma table";
-    case Process::TorchTable:
-        return "torch table";
-    case Process::HandTorch:
-        return "hand torch";
-    case Process::SawAndDrill:
-        return "saw and drill";
-    case Process::Milled:
-        return "milled";
-    }
-    throw util::Bug("a process without a name");
-}
 
 Assumed assume(const Job& job) {
     Assumed assumed;

@@ -1,21 +1,11 @@
 #pragma once
 
 #include "core/job/job.h"
+#include "core/job/process.h"
 
 /// Sound defaults where the user left a figure out. What follows from other figures by formula (set limit,
 /// spring tolerance, washer) is not here but with the formula.
 namespace pw::job {
-
-/// How true a process is and what it takes away.
-struct ProcessHabits {
-    Length kerf;        ///< width of the cut
-    Length layoutError; ///< radius within which a hole's centre may lie
-    Length growth;      ///< of a hole, on the radius
-};
-
-/// Common practice, no published source; meant for work done with ordinary care.
-ProcessHabits habitsOf(Process process);
-std::string_view nameOf(Process process); ///< as in the file: "plasma table"
 
 /// Every default put in beside what was given: figures to work with, and how to say what was assumed.
 struct Assumed {

@@ -8,8 +8,9 @@
 #include <string>
 #include <vector>
 
-/// What the user told us about one tool for one task, typed and checked figure by figure. Nothing derived is here.
-/// Keys of the job file have the same names in snake_case. A figure that was left out is empty, never 0.
+/// What the user told us about one tool for one task, typed and checked figure by figure. Nothing derived is
+/// here. Keys of the job file have the same names in snake_case. A figure that was left out is empty, never
+/// 0.
 namespace pw::job {
 
 using units::Angle;
@@ -33,8 +34,8 @@ struct PointXY {
 
 enum class HoleShape { Round, Slot, Open };
 
-/// Shape of a hole other than a plain round one. For Slot: length is end to end, turn from the ray through the
-/// station (or from x for extra holes). For Open: the slot runs out to the rim along that direction.
+/// Shape of a hole other than a plain round one. For Slot: length is end to end, turn from the ray through
+/// the station (or from x for extra holes). For Open: the slot runs out to the rim along that direction.
 struct HoleForm {
     HoleShape shape = HoleShape::Round;
     Given<Length> length, width;
@@ -74,7 +75,7 @@ struct Spring {
     Given<Rate> rate;
     Given<Length> freeLength, solidLength, wire, coilOutside;
     Given<double> activeCoils, totalCoils;
-    std::string ends; ///< "closed ground", "closed", "plain ground", "plain", or empty
+    std::string ends;           ///< "closed ground", "closed", "plain ground", "plain", or empty
     Given<Stress> shearModulus; ///< key "G"
     Given<std::string> wireMaterial;
     bool operator==(const Spring&) const = default;

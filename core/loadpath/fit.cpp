@@ -1,5 +1,6 @@
 #include "core/loadpath/fit.h"
 
+#include "core/job/assumed.h"
 #include "core/units/format.h"
 
 #include <algorithm>
@@ -72,17 +73,18 @@ Check landWidthCheck(const job::Job& job) {
                                "the retainer's diameter is not given: measure across the retainer");
     if (!hole)
         return incompleteCheck(id, "lands", title, CheckKind::Fit, "the access hole's diameter is not given");
-    const ProcessFigures process = processFigures(job.cutting);
+    const job::Assumed process = job::assume(job);
     const auto show = [&](Length l) { return units::show(l, job.preferred); };
-    const Length ideal = (*land - *hole) * 0.5, left = ideal - process.layoutError - process.growth;
-    Check check =
-        roomCheck(id, "lands", title, process.layoutError + process.growth, ideal, left, kLeastLand);
+    const Length ideal = (*land - *hole) * 0.5,
+                 left = ideal - process.habits.layoutError - process.habits.growth;
+    Check check = roomCheck(id, "lands", title, process.habits.layoutError + process.habits.growth, ideal,
+                            left, kLeastLand);
     if (left <= Length())
         check.grade = Grade::Breaks;
     check.basis = "(land " + show(*land) + " - hole " + show(*hole) + ") / 2 - layout error " +
-                  show(process.layoutError) + " - growth " + show(process.growth) + " by " +
-                  std::string(wordOf(process.process)) + " = " + show(left) + " left, " + show(kLeastLand) +
-                  " wanted";
+                  show(process.habits.layoutError) + " - growth " + show(process.habits.growth) + " by " +
+                  std::string(job::nameOf(process.process)) + " = " + show(left) + " left, " +
+                  show(kLeastLand) + " wanted";
     return check;
 }
 
@@ -228,14 +230,14 @@ Check cutHolesCheck(const job::Job& job) {
     check.grade = Grade::Holds;
     check.unit = "mm";
     check.source = kCommonPractice;
-    const ProcessFigures process = processFigures(job.cutting);
+    const job::Assumed process = job::assume(job);
     if (!job.plate.thickness)
         return incompleteCheck(check.id, check.member, check.title, check.kind,
                                "the plate's thickness is not given");
-    const auto least = leastBurnedHole(process.process, *job.plate.thickness);
+    const auto least = job::leastBurnedHole(process.process, *job.plate.thickness);
     const auto show = [&](Length l) { return units::show(l, job.preferred); };
     if (!least) {
-        check.basis = std::string(wordOf(process.process)) + ": every hole is drilled";
+        check.basis = std::string(job::nameOf(process.process)) + ": every hole is drilled";
         return check;
     }
     check.capacity = least->mm();
@@ -253,8 +255,8 @@ Check cutHolesCheck(const job::Job& job) {
     }
     if (!job.plate.boreThread.empty())
         drill.push_back("the bore, for its thread");
-    check.basis = "a " + std::string(wordOf(process.process)) + " burns holes from about " + show(*least) +
-                  " in " + show(*job.plate.thickness) + " plate: ";
+    check.basis = "a " + std::string(job::nameOf(process.process)) + " burns holes from about " +
+                  show(*least) + " in " + show(*job.plate.thickness) + " plate: ";
     if (drill.empty()) {
         check.basis += "all can be burned";
     } else {

@@ -3,7 +3,6 @@
 #include "core/job/job.h"
 #include "core/loadpath/centre.h"
 #include "core/loadpath/judge.h"
-#include "core/loadpath/process.h"
 #include "core/material/material.h"
 #include "core/shape/loop.h"
 

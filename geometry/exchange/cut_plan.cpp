@@ -1,5 +1,6 @@
 #include "geometry/exchange/cut_plan.h"
 
+#include "core/job/process.h"
 #include "core/util/require.h"
 
 #include <algorithm>
@@ -20,28 +21,13 @@ bool burns(job::Process process) {
 std::string noteForShapedHole(const shape::Loop& loop, const CutSettings& settings) {
     if (settings.process == job::Process::SawAndDrill)
         return "drill the ends, saw and file between";
-    const auto least = leastBurnedHole(settings.process, settings.thickness);
+    const auto least = job::leastBurnedHole(settings.process, settings.thickness);
     if (least && narrowWidth(loop) < least->mm() - kSizeSlack)
         return "too narrow to burn, drill the ends, saw and file between";
     return {};
 }
 
 } // namespace
-
-std::optional<Length> leastBurnedHole(job::Process process, Length thickness) {
-    switch (process) {
-    case job::Process::PlasmaTable:
-        return thickness;
-    case job::Process::TorchTable:
-        return 1.5 * thickness;
-    case job::Process::HandTorch:
-        return 2.0 * thickness;
-    case job::Process::SawAndDrill:
-    case job::Process::Milled:
-        return std::nullopt;
-    }
-    throw util::Bug("leastBurnedHole: unknown process");
-}
 
 double narrowWidth(const shape::Loop& loop) {
     const double half = perimeter(loop) / 2;
@@ -56,7 +42,7 @@ CutPlan makeCutPlan(const shape::Region& region, const CutSettings& settings) {
     CutPlan plan;
     plan.settings = settings;
     plan.outside = {region.rim, shape::Part::Rim, 0, {}};
-    const auto least = leastBurnedHole(settings.process, settings.thickness);
+    const auto least = job::leastBurnedHole(settings.process, settings.thickness);
     for (const shape::Hole& hole : region.holes) {
         const auto circle = asCircle(hole.loop);
         if (!circle) {

@@ -60,12 +60,6 @@ struct CutPlan {
     bool operator==(const CutPlan&) const = default;
 };
 
-/// The smallest round hole worth burning in a plate of this thickness:
-///   plasma table 1.0 t, torch table 1.5 t, hand torch 2.0 t.
-/// None for processes that burn nothing: they drill every round hole.
-/// Source: common practice, no published source.
-std::optional<Length> leastBurnedHole(job::Process process, Length thickness);
-
 /// Width of a round hole or slot, from its area A and perimeter P: the width of the straight slot with round
 /// ends that has both,
 ///   w = (P/2 - sqrt(P^2/4 - pi A)) / (pi/2).

@@ -1,3 +1,4 @@
+#include "core/job/process.h"
 #include "geometry/exchange/cut_plan.h"
 
 #include "core/util/require.h"
@@ -45,8 +46,8 @@ TEST(CutPlan, DrillsASmallerHoleWhereItIs) {
 TEST(CutPlan, AHandTorchNeedsALargerHoleThanATable) {
     // Common practice, no published source: "more by hand torch".
     const Length t = Length::fromMm(12);
-    EXPECT_LT(leastBurnedHole(Process::PlasmaTable, t)->mm(), leastBurnedHole(Process::TorchTable, t)->mm());
-    EXPECT_LT(leastBurnedHole(Process::TorchTable, t)->mm(), leastBurnedHole(Process::HandTorch, t)->mm());
+    EXPECT_LT(pw::job::leastBurnedHole(Process::PlasmaTable, t)->mm(), pw::job::leastBurnedHole(Process::TorchTable, t)->mm());
+    EXPECT_LT(pw::job::leastBurnedHole(Process::TorchTable, t)->mm(), pw::job::leastBurnedHole(Process::HandTorch, t)->mm());
 }
 
 TEST(CutPlan, AnInchFractionAtTheLimitIsNotLostToRounding) {
