@@ -209,8 +209,8 @@ INSTANTIATE_TEST_SUITE_P(BadInput, ShapesThatCannotBe,
                                            Spoiled{"bore larger than the washer", "plate.bore", "46 mm"},
                                            Spoiled{"bore larger than the plate", "plate.bore", "200 mm"},
                                            Spoiled{"no land", "stations.land", "24 mm"}),
-                         [](const auto& info) {
-                             std::string name = info.param.name;
+                         [](const auto& spoiled) {
+                             std::string name = spoiled.param.name;
                              for (char& c : name)
                                  if (c == ' ')
                                      c = '_';
