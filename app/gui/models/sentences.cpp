@@ -1,0 +1,186 @@
+#include "app/gui/models/sentences.h"
+
+#include "app/engine/report.h"
+#include "app/gui/models/field_text.h"
+#include "app/gui/models/fields.h"
+
+#include <cmath>
+#include <QCoreApplication>
+#include <QStringList>
+
+namespace pw::gui {
+
+namespace {
+
+class Words {
+    Q_DECLARE_TR_FUNCTIONS(pw::gui::Sentences)
+
+public:
+    const jobfile::Tree& tree;
+    const job::Job& job;
+    const engine::Report* report;
+    units::System system;
+
+    QString length(const job::Given<units::Length>& value) const {
+        if (!value)
+            return QStringLiteral("?");
+        if (system == units::System::Inch) {
+            QString text = QString::fromStdString(units::inchFraction(*value));
+            return withLocalMark(text.replace(QStringLiteral("\u00a0in"), QStringLiteral("″")), QLocale());
+        }
+        return local(units::number(std::round(value->mm() * 100) / 100, 6));
+    }
+    QString lengthUnit(const job::Given<units::Length>& value) const {
+        return system == units::System::Inch ? length(value) : length(value) + QStringLiteral("\u00a0mm");
+    }
+
+    QString choiceWords(const std::string& group, const std::string& path) const {
+        const std::string value = textAt(tree, path);
+        for (const auto& g : fieldGroups(tree)) {
+            if (g.id != group)
+                continue;
+            for (const auto& field : g.fields)
+                if (field.path == path)
+                    for (const auto& [key, words] : field.choices)
+                        if (key.toStdString() == value)
+                            return words;
+        }
+        return QString::fromStdString(value);
+    }
+
+    QString squeezed() const {
+        if (job.work == job::Work::Pull)
+            return tr("Something is pulled off");
+        const bool bar = job.plate.outline && job.plate.outline->shape == job::OutlineShape::Bar;
+        const QString what = job.stations.at.empty() && !bar ? tr("Springs in a ring") : tr("Springs");
+        if (job.travel.compressFurther && job.travel.compressFurther->mm() > 0)
+            return tr("%1, %2 further").arg(what, lengthUnit(job.travel.compressFurther));
+        return what;
+    }
+
+    QString stations() const {
+        const auto& s = job.stations;
+        QStringList parts;
+        if (!s.at.empty())
+            parts << tr("%1, each placed by itself").arg(s.at.size());
+        else if (s.count || s.circle)
+            parts << tr("%1 on Ø%2")
+                         .arg(s.count ? QString::number(*s.count) : QStringLiteral("?"), length(s.circle));
+        else
+            return tr("How many, and on which circle?");
+        parts << tr("access holes %1").arg(length(s.accessHole));
+        return parts.join(QStringLiteral(", "));
+    }
+
+    QString load() const {
+        if (job.load.total)
+            return tr("%1, given").arg(local(units::show(*job.load.total, system)));
+        if (report && report->load.total) {
+            const QString total = local(units::show(*report->load.total, system));
+            return report->load.source == "springs" ? tr("%1, from the springs").arg(total) : total;
+        }
+        if (job.springs.empty())
+            return tr("No springs and no load yet");
+        return tr("Springs, not all measured yet");
+    }
+
+    QString steel() const {
+        QStringList parts;
+        const auto& p = job.plate;
+        parts << (p.thickness ? lengthUnit(p.thickness) : tr("How thick?"));
+        parts << (p.steel ? p.steel->name == "unknown scrap" ? tr("unknown scrap")
+                                                             : QString::fromStdString(p.steel->name)
+                          : tr("unknown scrap"));
+        if (p.outline) {
+            const auto& o = *p.outline;
+            switch (o.shape) {
+            case job::OutlineShape::Disc:
+                parts << tr("disc Ø%1").arg(length(o.diameter));
+                break;
+            case job::OutlineShape::Bar:
+                parts << tr("bar %1 × %2").arg(length(o.length), length(o.width));
+                break;
+            case job::OutlineShape::Rectangle:
+                parts << tr("%1 × %2").arg(length(o.length), length(o.width));
+                break;
+            case job::OutlineShape::Polygon:
+                parts << tr("polygon");
+                break;
+            }
+        }
+        return parts.join(QStringLiteral(", "));
+    }
+
+    QString centre() const {
+        QStringList parts;
+        if (job.screw && !job.screw->thread.empty())
+            parts << (QString::fromStdString(job.screw->thread) + QLatin1Char(' ') +
+                      QString::fromStdString(job.screw->grade))
+                         .trimmed();
+        else
+            parts << tr("No screw yet");
+        if (job.screw && job.screw->lubrication)
+            parts << choiceWords("centre", "screw.lubrication");
+        if (job.screw && job.screw->washerOutside)
+            parts << tr("washer %1").arg(length(job.screw->washerOutside));
+        if (job.plate.bore)
+            parts << tr("bore %1").arg(length(job.plate.bore));
+        return parts.join(QStringLiteral(", "));
+    }
+
+    QString back() const {
+        if (!job.back)
+            return tr("The shaft itself");
+        const auto& b = *job.back;
+        if (b.kind == job::BackKind::Bar || b.kind == job::BackKind::Block)
+            return tr("%1 %2 × %3, %4 apart")
+                .arg(b.kind == job::BackKind::Bar ? tr("Bar") : tr("Block"), length(b.width),
+                     length(b.thickness), length(b.span));
+        return choiceWords("back", "back.kind");
+    }
+
+    QString cutting() const {
+        if (!job.cutting.process)
+            return tr("Not said how");
+        QString words = choiceWords("cutting", "cutting.process");
+        if (job.cutting.layoutError)
+            words = tr("%1, holes ±\u00a0%2").arg(words, length(job.cutting.layoutError));
+        return words;
+    }
+
+    QString wanted() const {
+        const double margin = job.wanted.margin.value_or(2.0);
+        const QString figure = local(units::number(margin));
+        if (job.wanted.stamp)
+            return tr("%1, stamped %2").arg(figure, local(units::show(*job.wanted.stamp, system)));
+        if (job.wanted.setLimit)
+            return tr("%1, and %2 of set").arg(figure, lengthUnit(job.wanted.setLimit));
+        return tr("%1, and no set to see").arg(figure);
+    }
+};
+
+} // namespace
+
+QString groupSentence(const std::string& group, const jobfile::Tree& tree, const job::Job& job,
+                      const engine::Report* report, units::System system) {
+    const Words words{tree, job, report, system};
+    if (group == "squeezed")
+        return words.squeezed();
+    if (group == "stations")
+        return words.stations();
+    if (group == "load")
+        return words.load();
+    if (group == "steel")
+        return words.steel();
+    if (group == "centre")
+        return words.centre();
+    if (group == "back")
+        return words.back();
+    if (group == "cutting")
+        return words.cutting();
+    if (group == "wanted")
+        return words.wanted();
+    return {};
+}
+
+} // namespace pw::gui

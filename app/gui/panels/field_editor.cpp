@@ -1,0 +1,154 @@
+#include "app/gui/panels/field_editor.h"
+
+#include "app/gui/models/assumed_text.h"
+#include "app/gui/models/field_text.h"
+#include "app/gui/widgets/field_flow.h"
+
+#include <QLocale>
+
+namespace pw::gui {
+
+using jobfile::Tree;
+
+namespace {
+
+FieldBox::Mode modeOf(const Field& field) {
+    if (field.kind == FieldKind::Choice)
+        return FieldBox::Mode::Choice;
+    return field.kind == FieldKind::OpenChoice ? FieldBox::Mode::OpenChoice : FieldBox::Mode::Edit;
+}
+
+} // namespace
+
+FieldEditor::FieldEditor(Document& document, Field field, FieldFlow& flow, QObject* parent)
+    : QObject(parent), m_document(document), m_field(std::move(field)), m_flow(flow),
+      m_box(new FieldBox(modeOf(m_field), m_field.label)) {
+    m_box->setObjectName(QString::fromStdString(m_field.path));
+    m_box->setChoices({m_field.choices.begin(), m_field.choices.end()});
+    connect(m_box, &FieldBox::activated, this, [this] {
+        m_gesture = m_document.newGesture();
+        Q_EMIT entered(this);
+    });
+    connect(m_box, &FieldBox::deactivated, this, [this] {
+        m_gesture = 0;
+        Q_EMIT exited(this);
+    });
+    connect(m_box, &FieldBox::typed, this, [this](const QString& text) { take(text, false); });
+    connect(m_box, &FieldBox::left, this, [this](const QString& text) { take(text, true); });
+    connect(m_box, &FieldBox::picked, this, [this](const QString& value) {
+        m_trouble.clear();
+        const QString old = m_box->value();
+        m_document.edit(m_field.path, value.isEmpty() ? Tree() : Tree(value.toStdString()), m_field.label);
+        m_box->setValue(value.isEmpty() ? old : value, true);
+        show();
+    });
+    m_flow.addField(m_box, m_field.wide);
+}
+
+void FieldEditor::focus() {
+    m_box->focusTarget()->setFocus(Qt::OtherFocusReason);
+}
+
+void FieldEditor::take(const QString& text, bool final) {
+    // A word of the list was typed: its value in the file is what counts.
+    QString words = text;
+    for (const auto& [value, shown] : m_field.choices)
+        if (shown.compare(text.trimmed(), Qt::CaseInsensitive) == 0)
+            words = value;
+    auto value = typedValue(words, m_field, m_units, QLocale());
+    m_trouble.clear();
+    if (!value) {
+        m_trouble = QString::fromStdString(value.problem().message);
+    } else {
+        const Tree* now = m_document.tree().at(m_field.path);
+        const bool same = now ? *now == *value : value->isNull();
+        // Left as it was shown: keep what was typed then, to the letter.
+        const bool untouched = now && shownText(now, m_field, QLocale()) == words;
+        if (!same && !untouched) {
+            if (const auto objection = m_document.objection(m_field.path, *value);
+                objection && !value->isNull())
+                m_trouble = *objection;
+            else
+                m_document.edit(m_field.path, *value, m_field.label, m_gesture);
+        }
+    }
+    m_troubleRevision = m_document.revision();
+    if (final && m_trouble.isEmpty())
+        m_box->setValue(shownText(m_document.tree().at(m_field.path), m_field, QLocale()), true);
+    show();
+}
+
+void FieldEditor::refresh(const engine::Report* report) {
+    m_report = report;
+    const Tree* value = m_document.tree().at(m_field.path);
+    // An edit elsewhere (undo, a drag on the plan) does not throw away what is being typed, but an undo of
+    // this very figure does: the box shows what counts.
+    if (!m_trouble.isEmpty() && m_troubleRevision != m_document.revision() && !m_box->isActive())
+        m_trouble.clear();
+    if (m_trouble.isEmpty())
+        m_box->setValue(shownText(value, m_field, QLocale()));
+    show();
+}
+
+bool FieldEditor::isNeeded(const Field& field, const Document& document, const engine::Report* report,
+                           QString* how) {
+    const Tree* value = document.tree().at(field.path);
+    if (value && !value->isNull())
+        return false;
+    if (report)
+        for (const auto& missing : report->missing)
+            if (missing.field == field.path) {
+                *how = QString::fromStdString(missing.how);
+                return true;
+            }
+    if (const auto problem = document.problemAt(field.path)) {
+        *how = *problem;
+        return true;
+    }
+    return field.needed;
+}
+
+bool FieldEditor::wantsAttention() const {
+    return m_box->state() == FieldState::Needed || m_box->state() == FieldState::NotUnderstood;
+}
+
+void FieldEditor::show() {
+    const Tree* value = m_document.tree().at(m_field.path);
+    const bool empty = !value || value->isNull();
+    m_box->setEcho(m_trouble.isEmpty() ? otherUnit(value, m_field, QLocale()) : QString());
+    QString words;
+    bool needed = false;
+    if (!m_trouble.isEmpty()) {
+        m_box->setState(FieldState::NotUnderstood);
+        words = m_trouble;
+    } else if (isNeeded(m_field, m_document, m_report, &words)) {
+        m_box->setState(FieldState::Needed);
+        m_box->setAssumed({});
+        if (words.isEmpty())
+            words = m_field.how;
+        needed = true;
+    } else if (empty) {
+        QString assumed = assumedText(m_field.path, m_document.job(), m_report, m_units);
+        if (assumed.isEmpty())
+            assumed = m_field.assumed;
+        const bool none = assumed.isEmpty();
+        for (const auto& [key, shown] : m_field.choices)
+            if (key == assumed)
+                assumed = shown;
+        m_box->setAssumed(withLocalMark(assumed, QLocale()));
+        m_box->setState(none ? FieldState::Empty : FieldState::Assumed);
+    } else if (const auto problem = m_document.problemAt(m_field.path)) {
+        m_box->setState(FieldState::NotUnderstood);
+        words = *problem;
+    } else {
+        m_box->setState(FieldState::Typed);
+    }
+    // While the measuring card is open it already says how to measure.
+    if (needed && m_box->isActive())
+        words.clear();
+    if (m_flow.noteOf(m_box) != words)
+        m_flow.setNote(m_box, words, needed);
+    m_box->setSpoken(words.isEmpty() ? m_field.how : words);
+}
+
+} // namespace pw::gui

@@ -1,0 +1,51 @@
+#pragma once
+
+#include "app/engine/report.h"
+#include "app/gui/document/document.h"
+#include "app/gui/models/fields.h"
+#include "app/gui/widgets/field_box.h"
+
+namespace pw::gui {
+
+class FieldFlow;
+
+/// One figure of the job in a box: shows what the document has, and puts into the document what was
+/// understood. What was not understood stays in the box as typed; the last good value still counts.
+class FieldEditor : public QObject {
+    Q_OBJECT
+
+public:
+    FieldEditor(Document& document, Field field, FieldFlow& flow, QObject* parent);
+
+    const Field& field() const { return m_field; }
+    FieldBox* box() const { return m_box; }
+    void setUnits(units::System system) { m_units = system; }
+    /// Brings the box up to date with the document and the report (may be null).
+    void refresh(const engine::Report* report);
+    /// Needed and not there, or typed and not understood.
+    bool wantsAttention() const;
+    void focus();
+
+    static bool isNeeded(const Field& field, const Document& document, const engine::Report* report,
+                         QString* how);
+
+Q_SIGNALS:
+    void entered(FieldEditor* editor);
+    void exited(FieldEditor* editor);
+
+private:
+    void take(const QString& text, bool final);
+    void show();
+
+    Document& m_document;
+    Field m_field;
+    FieldFlow& m_flow;
+    FieldBox* m_box;
+    units::System m_units = units::System::Metric;
+    int m_gesture = 0;
+    QString m_trouble; ///< why what stands in the box is not in the document
+    quint64 m_troubleRevision = 0;
+    const engine::Report* m_report = nullptr;
+};
+
+} // namespace pw::gui

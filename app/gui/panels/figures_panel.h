@@ -1,0 +1,82 @@
+#pragma once
+
+#include "app/engine/report.h"
+#include "app/gui/document/document.h"
+#include "app/gui/models/fields.h"
+
+#include <map>
+#include <memory>
+#include <QWidget>
+
+class QScrollArea;
+class QVBoxLayout;
+
+namespace pw::gui {
+
+class FieldEditor;
+class FieldFlow;
+class GroupHeader;
+class Segments;
+class WordButton;
+
+/// The job's questions in the order in which a mechanic meets them. One group is open at a time; the closed
+/// ones together are the whole job in plain words.
+class FiguresPanel : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit FiguresPanel(Document& document, QWidget* parent = nullptr);
+    ~FiguresPanel() override;
+
+    void setUnits(units::System system);
+    void setReport(std::shared_ptr<const engine::Report> report);
+    /// Opens the group that holds the field, and puts the keyboard into it when asked to.
+    void openField(const std::string& path, bool takeKeyboard);
+    void openPart(PlanPart part);
+    void openGroup(const std::string& id);
+    std::string openGroupId() const { return m_open; }
+
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override;
+
+Q_SIGNALS:
+    /// The keyboard is in a field of this part of the plan (None: in none).
+    void fieldEntered(PlanPart part);
+
+protected:
+    void paintEvent(QPaintEvent*) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    struct Group {
+        std::string id;
+        GroupHeader* header = nullptr;
+        FieldFlow* flow = nullptr;
+        QWidget* body = nullptr;
+    };
+
+    void rebuild();
+    void refresh();
+    void buildOpenGroup();
+    void buildSprings(FieldFlow& flow);
+    FieldEditor* addField(FieldFlow& flow, Field field);
+    std::string signature() const;
+    void enter(FieldEditor* editor);
+    void exit(FieldEditor* editor);
+    void removeAt(const std::string& path, const QString& label);
+    Group* find(const std::string& id);
+
+    Document& m_document;
+    std::shared_ptr<const engine::Report> m_report;
+    units::System m_units = units::System::Metric;
+    QScrollArea* m_scroll;
+    QWidget* m_column;
+    std::vector<Group> m_groups;
+    std::string m_open = "stations";
+    std::vector<FieldEditor*> m_editors;
+    std::string m_signature;
+    bool m_wantsTotal = false; ///< "known total" was chosen and no figure typed yet
+    std::map<std::string, bool> m_moreOpen;
+};
+
+} // namespace pw::gui

@@ -1,0 +1,115 @@
+#include "app/gui/panels/top_bar.h"
+
+#include "app/gui/widgets/look.h"
+#include "app/gui/widgets/segments.h"
+#include "app/gui/widgets/text_block.h"
+#include "app/gui/widgets/word_button.h"
+
+#include <QHBoxLayout>
+#include <QMenu>
+#include <QPainter>
+
+namespace pw::gui {
+
+TopBar::TopBar(QMenu* jobMenu, QWidget* parent)
+    : QWidget(parent), m_job(new WordButton(tr("Job"), WordButton::Style::Flat, this)),
+      m_undo(new WordButton(tr("Undo"), WordButton::Style::Flat, this)),
+      m_redo(new WordButton(tr("Redo"), WordButton::Style::Flat, this)),
+      m_cut(new WordButton(tr("Cut file"), WordButton::Style::Boxed, this)),
+      m_solid(new WordButton(tr("Solid"), WordButton::Style::Boxed, this)),
+      m_words(new TextBlock(Type::Label, &Palette::muted, this)),
+      m_units(new Segments({tr("mm"), tr("inch")}, tr("Units"), this)) {
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(14, 0, 12, 0);
+    row->setSpacing(8);
+    m_job->setOpens(true);
+    row->addWidget(m_job);
+    row->addWidget(m_undo);
+    row->addWidget(m_redo);
+    row->addSpacing(8);
+    m_words->setMaxLines(1);
+    m_words->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+    row->addWidget(m_words, 1);
+    row->addWidget(m_units);
+    row->addSpacing(8);
+    row->addWidget(m_cut);
+    row->addWidget(m_solid);
+    m_cut->setAccessibleDescription(tr("Writes a DXF for the cutting table"));
+    m_solid->setAccessibleDescription(tr("Writes a STEP solid"));
+    connect(m_job, &QAbstractButton::clicked, this,
+            [this, jobMenu] { jobMenu->popup(m_job->mapToGlobal(QPoint(0, m_job->height()))); });
+    connect(m_undo, &QAbstractButton::clicked, this, &TopBar::undo);
+    connect(m_redo, &QAbstractButton::clicked, this, &TopBar::redo);
+    connect(m_units, &Segments::chosen, this, [this](int index) {
+        Q_EMIT unitsChosen(index == 1 ? units::System::Inch : units::System::Metric);
+    });
+    connect(m_cut, &QAbstractButton::clicked, this, &TopBar::cutFile);
+    connect(m_solid, &QAbstractButton::clicked, this, &TopBar::solid);
+    connect(&Look::now(), &Look::changed, this, [this] { updateGeometry(); });
+}
+
+QSize TopBar::sizeHint() const {
+    return {800, Look::now().px(48)};
+}
+
+void TopBar::paintEvent(QPaintEvent*) {
+    const Palette& c = Look::now().colours();
+    QPainter painter(this);
+    painter.fillRect(rect(), c.panel);
+    painter.setPen(c.rule);
+    painter.drawLine(0, height() - 1, width(), height() - 1);
+}
+
+void TopBar::setHistory(bool canUndo, const QString& undoText, bool canRedo, const QString& redoText) {
+    m_undo->setEnabled(canUndo);
+    m_redo->setEnabled(canRedo);
+    m_undo->setToolTip(canUndo ? tr("Undo: %1").arg(undoText) : QString());
+    m_redo->setToolTip(canRedo ? tr("Redo: %1").arg(redoText) : QString());
+}
+
+void TopBar::setFileWords(const QString& words) {
+    m_words->setText(words);
+}
+
+void TopBar::setUnits(units::System system) {
+    m_units->setCurrent(system == units::System::Inch ? 1 : 0);
+}
+
+void TopBar::setOutputs(bool possible) {
+    m_cut->setEnabled(possible);
+    m_solid->setEnabled(possible);
+}
+
+NoticeBar::NoticeBar(QWidget* parent)
+    : QWidget(parent), m_words(new TextBlock(Type::Row, &Palette::ink, this)) {
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(16, 6, 12, 6);
+    row->addWidget(m_words, 1);
+    auto* close = new WordButton(tr("Close"), WordButton::Style::Flat, this);
+    row->addWidget(close, 0, Qt::AlignTop);
+    connect(close, &QAbstractButton::clicked, this, [this] { say({}); });
+    hide();
+}
+
+void NoticeBar::say(const QString& words) {
+    m_words->setText(words);
+    setVisible(!words.isEmpty());
+}
+
+QString NoticeBar::words() const {
+    return m_words->text();
+}
+
+void NoticeBar::paintEvent(QPaintEvent*) {
+    const Palette& c = Look::now().colours();
+    QPainter painter(this);
+    painter.fillRect(rect(), c.field);
+    painter.setPen(c.rule);
+    painter.drawLine(0, height() - 1, width(), height() - 1);
+}
+
+} // namespace pw::gui

@@ -1,0 +1,481 @@
+#include "app/gui/panels/verdict_panel.h"
+
+#include "app/gui/models/field_text.h"
+#include "app/gui/widgets/check_row.h"
+#include "app/gui/widgets/look.h"
+#include "app/gui/widgets/text_block.h"
+#include "app/gui/widgets/verdict_head.h"
+#include "app/gui/widgets/word_button.h"
+
+#include <algorithm>
+#include <cmath>
+#include <QFontMetricsF>
+#include <QPainter>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+namespace pw::gui {
+
+namespace {
+
+units::System other(units::System system) {
+    return system == units::System::Metric ? units::System::Inch : units::System::Metric;
+}
+
+template<class Q>
+QString shown(const engine::Found<Q>& figure, units::System system) {
+    return figure ? local(units::show(*figure, system)) : QString();
+}
+
+} // namespace
+
+/// Stop torque and rated load, and what the job itself needs.
+class VerdictPanel::FiguresBlock : public QWidget {
+public:
+    explicit FiguresBlock(QWidget* parent) : QWidget(parent) {
+        QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+        policy.setHeightForWidth(true);
+        setSizePolicy(policy);
+    }
+
+    void set(const engine::Report* report, units::System system) {
+        m_stop = m_stopOther = m_rated = m_ratedOther = m_words = QString();
+        m_short = false;
+        if (report) {
+            const auto& s = report->screw;
+            m_stop = shown(s.stopTorque, system);
+            m_stopOther = shown(s.stopTorque, other(system));
+            m_rated = shown(s.ratedLoad, system);
+            m_ratedOther = shown(s.ratedLoad, other(system));
+            if (s.torque) {
+                const QString torque = shown(s.torque, system);
+                m_short = s.stopTorque && *s.stopTorque < *s.torque;
+                m_words = m_short ? VerdictPanel::tr("Not enough: full squeeze takes %1.").arg(torque)
+                                  : VerdictPanel::tr("Full squeeze takes %1 on the wrench.").arg(torque);
+            } else if (report->load.total) {
+                m_words = VerdictPanel::tr("Full load is %1.")
+                              .arg(local(units::show(report->load.total->high, system)));
+            }
+        }
+        setVisible(!m_stop.isEmpty() || !m_rated.isEmpty() || !m_words.isEmpty());
+        setAccessibleName(VerdictPanel::tr("Stop at %1. Rated load %2. %3").arg(m_stop, m_rated, m_words));
+        updateGeometry();
+        update();
+    }
+
+    bool hasHeightForWidth() const override { return true; }
+    int heightForWidth(int width) const override {
+        return static_cast<int>(std::ceil(paint(nullptr, width)));
+    }
+    QSize sizeHint() const override { return {Look::now().px(330), heightForWidth(Look::now().px(330))}; }
+    QSize minimumSizeHint() const override { return {Look::now().px(180), Look::now().px(30)}; }
+
+protected:
+    void paintEvent(QPaintEvent*) override {
+        QPainter painter(this);
+        paint(&painter, width());
+    }
+
+private:
+    double paint(QPainter* painter, int width) const {
+        const Look& look = Look::now();
+        const Palette& c = look.colours();
+        const double left = look.pxF(16), inner = width - 2 * left;
+        double y = look.pxF(8);
+        const auto line = [&](double x, double w, double top, double height, Type type, const QColor& colour,
+                              const QString& words) {
+            if (!painter)
+                return;
+            painter->setFont(look.font(type));
+            painter->setPen(colour);
+            drawLine(*painter, QRectF(x, top, w, height), Qt::AlignLeft, words);
+        };
+        if (!m_stop.isEmpty() || !m_rated.isEmpty()) {
+            const QFontMetricsF figure(look.font(Type::Figure));
+            const double half = inner / 2 - look.pxF(4);
+            const bool pair =
+                std::max(figure.horizontalAdvance(m_stop), figure.horizontalAdvance(m_rated)) <= half;
+            const auto block = [&](double x, double w, double top, const QString& label, const QString& value,
+                                   const QString& second) {
+                line(x, w, top, look.pxF(20), Type::Label, c.muted, label);
+                if (value.isEmpty()) {
+                    line(x, w, top + look.pxF(20), look.pxF(31), Type::Sentence, c.muted,
+                         VerdictPanel::tr("not worked out"));
+                    return;
+                }
+                line(x, w, top + look.pxF(20), look.pxF(31), Type::Figure, c.ink, value);
+                line(x, w, top + look.pxF(52), look.pxF(20), Type::Label, c.muted, second);
+            };
+            const double high = look.pxF(73);
+            block(left, pair ? half : inner, y, VerdictPanel::tr("Stop at"), m_stop, m_stopOther);
+            block(pair ? left + inner / 2 : left, pair ? half : inner, pair ? y : y + high,
+                  VerdictPanel::tr("Rated load"), m_rated, m_ratedOther);
+            y += pair ? high : 2 * high;
+        }
+        if (!m_words.isEmpty()) {
+            const Type type = m_short ? Type::RowBold : Type::Row;
+            const auto wrapped = wrapText(m_words, look.font(type), inner);
+            if (painter) {
+                painter->setFont(look.font(type));
+                painter->setPen(m_short ? c.sets.text : c.ink);
+                drawWrapped(*painter, wrapped, {left, y});
+            }
+            y += wrapped.height();
+        }
+        y += look.pxF(8);
+        if (painter) {
+            painter->setPen(QPen(c.rule, 1));
+            painter->drawLine(QPointF(left, y - 0.5), QPointF(width - left, y - 0.5));
+        }
+        return y + 1;
+    }
+
+    QString m_stop, m_stopOther, m_rated, m_ratedOther, m_words;
+    bool m_short = false;
+};
+
+/// Cautions that apply: the first stands out. Never scrolls away. Where there is no room for all of them the
+/// first two stand and the rest are one click away.
+class VerdictPanel::Cautions : public QWidget {
+public:
+    explicit Cautions(QWidget* parent)
+        : QWidget(parent), m_link(new WordButton({}, WordButton::Style::Link, this)) {
+        QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+        policy.setHeightForWidth(true);
+        setSizePolicy(policy);
+        m_link->setOpens(true);
+        m_link->setCheckable(true);
+        connect(m_link, &QAbstractButton::toggled, this, [this](bool open) {
+            m_open = open;
+            settle();
+        });
+    }
+
+    void set(const std::vector<std::string>& cautions) {
+        m_bold.clear();
+        m_first.clear();
+        m_rest.clear();
+        for (std::size_t i = 0; i < cautions.size(); ++i) {
+            const QString text = local(cautions[i]);
+            if (i == 0) {
+                const qsizetype stop = text.indexOf(QStringLiteral(". "));
+                m_bold = stop < 0 ? text : text.left(stop + 1);
+                m_first = stop < 0 ? QString() : text.mid(stop + 2);
+            } else if (i == 1) {
+                m_first += (m_first.isEmpty() ? QString() : QStringLiteral(" ")) + text;
+            } else {
+                m_rest << text;
+            }
+        }
+        setVisible(!m_bold.isEmpty());
+        setAccessibleName(
+            VerdictPanel::tr("Cautions: %1 %2 %3").arg(m_bold, m_first, m_rest.join(QLatin1Char(' '))));
+        settle();
+    }
+
+    /// Is there room for all of them without asking?
+    void setRoomy(bool roomy) {
+        if (roomy == m_roomy)
+            return;
+        m_roomy = roomy;
+        settle();
+    }
+    int heightOfAll(int width) const { return static_cast<int>(std::ceil(paint(nullptr, width, true))); }
+
+    bool hasHeightForWidth() const override { return true; }
+    int heightForWidth(int width) const override {
+        return static_cast<int>(std::ceil(paint(nullptr, width, showsAll())));
+    }
+    QSize sizeHint() const override { return {Look::now().px(330), heightForWidth(Look::now().px(330))}; }
+    QSize minimumSizeHint() const override { return {Look::now().px(180), Look::now().px(30)}; }
+
+protected:
+    void paintEvent(QPaintEvent*) override {
+        QPainter painter(this);
+        painter.fillRect(rect(), Look::now().colours().ground);
+        painter.setPen(Look::now().colours().rule);
+        painter.drawLine(0, 0, width(), 0);
+        paint(&painter, width(), showsAll());
+    }
+    void resizeEvent(QResizeEvent*) override { placeLink(); }
+
+private:
+    bool showsAll() const { return m_roomy || m_open; }
+    bool hasLink() const { return !m_roomy && !m_rest.isEmpty(); }
+
+    void settle() {
+        m_link->setText(m_open ? VerdictPanel::tr("Fewer cautions")
+                               : VerdictPanel::tr("%1 more cautions").arg(m_rest.size()));
+        m_link->setVisible(hasLink());
+        placeLink();
+        updateGeometry();
+        update();
+    }
+
+    void placeLink() {
+        const Look& look = Look::now();
+        const int high = look.px(28);
+        m_link->setGeometry(look.px(12), height() - high - look.px(3), width() - look.px(24), high);
+    }
+
+    double paint(QPainter* painter, int width, bool all) const {
+        const Look& look = Look::now();
+        const double left = look.pxF(16), inner = width - 2 * left;
+        double y = look.pxF(8);
+        const auto text = [&](const QString& words, Type type) {
+            if (words.isEmpty())
+                return;
+            const auto wrapped = wrapText(words, look.font(type), inner);
+            if (painter) {
+                painter->setFont(look.font(type));
+                painter->setPen(look.colours().ink);
+                drawWrapped(*painter, wrapped, {left, y});
+            }
+            y += wrapped.height();
+        };
+        // Long cautions are set in the smallest type rather than cut.
+        const bool tight = m_bold.size() + m_first.size() > 150;
+        text(m_bold, tight ? Type::LabelBold : Type::RowBold);
+        text(m_first, tight ? Type::Label : Type::Row);
+        if (all)
+            for (const QString& caution : m_rest) {
+                y += look.pxF(4);
+                text(caution, Type::Label);
+            }
+        if (hasLink())
+            y += look.pxF(24);
+        return y + look.pxF(8);
+    }
+
+    QString m_bold, m_first;
+    QStringList m_rest;
+    bool m_roomy = false, m_open = false;
+    WordButton* m_link;
+};
+
+namespace {
+
+/// "Checks, weakest first", and the word over the one upright line.
+class ListHead : public QWidget {
+public:
+    explicit ListHead(QWidget* parent) : QWidget(parent) {
+        setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    }
+    QSize sizeHint() const override { return {Look::now().px(200), Look::now().px(27)}; }
+
+protected:
+    void paintEvent(QPaintEvent*) override {
+        const Look& look = Look::now();
+        QPainter painter(this);
+        painter.setPen(look.colours().muted);
+        const double right = width() - look.pxF(16);
+        const double middle = right - CheckRow::valueWidth() - look.pxF(4) - CheckRow::barWidth() / 2;
+        painter.setFont(look.font(Type::Label));
+        const QString wanted = VerdictPanel::tr("wanted");
+        const double half = QFontMetricsF(painter.font()).horizontalAdvance(wanted) / 2;
+        drawLine(painter, QRectF(middle - half, 0, 2 * half + 1, height()), Qt::AlignLeft, wanted, false);
+        painter.setFont(look.font(Type::LabelBold));
+        drawLine(painter, QRectF(look.pxF(16), 0, middle - half - look.pxF(22), height()), Qt::AlignLeft,
+                 VerdictPanel::tr("Checks, weakest first"));
+    }
+};
+
+} // namespace
+
+VerdictPanel::VerdictPanel(QWidget* parent)
+    : QWidget(parent), m_head(new VerdictHead(this)), m_figures(new FiguresBlock(this)),
+      m_needed(new WordButton({}, WordButton::Style::Filled, this)),
+      m_mend(new WordButton({}, WordButton::Style::Filled, this)), m_listHead(new ListHead(this)),
+      m_scroll(new QScrollArea(this)), m_list(new QWidget),
+      m_more(new WordButton({}, WordButton::Style::Link, this)), m_cautions(new Cautions(this)) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(m_head);
+    column->addWidget(m_figures);
+    for (auto* button : {m_needed, m_mend}) {
+        auto* frame = new QVBoxLayout;
+        frame->setContentsMargins(16, 8, 16, 4);
+        frame->addWidget(button);
+        column->addLayout(frame);
+        button->hide();
+    }
+    column->addWidget(m_listHead);
+    column->addWidget(m_scroll, 1);
+    auto* foot = new QVBoxLayout;
+    foot->setContentsMargins(44, 0, 12, 0);
+    foot->addWidget(m_more);
+    column->addLayout(foot);
+    column->addWidget(m_cautions);
+
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
+    m_scroll->setMinimumHeight(40);
+    m_scroll->setWidget(m_list);
+    auto* rows = new QVBoxLayout(m_list);
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->setSpacing(0);
+    rows->addStretch(1);
+
+    m_more->setOpens(true);
+    m_more->setCheckable(true);
+    connect(m_more, &QAbstractButton::toggled, this, [this](bool all) {
+        m_all = all;
+        foldRows();
+    });
+    connect(m_mend, &QAbstractButton::clicked, this, [this] {
+        if (m_report && !m_report->changes.empty())
+            Q_EMIT mendAsked(m_report->changes.front());
+    });
+    connect(m_needed, &QAbstractButton::clicked, this, [this] {
+        if (m_report && !m_report->missing.empty())
+            Q_EMIT fieldAsked(m_report->missing.front().field);
+    });
+    connect(&Look::now(), &Look::changed, this, [this] {
+        m_scroll->setMinimumHeight(Look::now().px(40));
+        refresh();
+    });
+    m_figures->hide();
+    m_cautions->hide();
+    m_listHead->hide();
+    m_more->hide();
+    m_head->setVerdict(verdict::Grade::Incomplete, tr("Working it out."));
+}
+
+QSize VerdictPanel::sizeHint() const {
+    return {Look::now().px(330), 600};
+}
+
+QSize VerdictPanel::minimumSizeHint() const {
+    return {Look::now().px(220), 200};
+}
+
+void VerdictPanel::paintEvent(QPaintEvent*) {
+    const Palette& c = Look::now().colours();
+    QPainter painter(this);
+    painter.fillRect(rect(), c.panel);
+}
+
+void VerdictPanel::resizeEvent(QResizeEvent*) {
+    // All cautions stand when the head, the figures and eight rows still fit above them.
+    const int above = m_head->heightForWidth(width()) + Look::now().px(120 + 27 + 8 * 35);
+    m_cautions->setRoomy(height() - above >= m_cautions->heightOfAll(width()));
+    foldRows();
+}
+
+void VerdictPanel::setUnits(units::System system) {
+    m_units = system;
+    refresh();
+}
+
+void VerdictPanel::setReport(std::shared_ptr<const engine::Report> report) {
+    m_report = std::move(report);
+    m_head->setBusy(-1, {});
+    refresh();
+}
+
+void VerdictPanel::setBusy(double done, const QString& what) {
+    m_head->setBusy(done, what);
+}
+
+void VerdictPanel::setFailure(const QString& what) {
+    m_report.reset();
+    refresh();
+    m_head->setBusy(-1, {});
+    m_head->setVerdict(
+        verdict::Grade::Incomplete,
+        tr("The check stopped on a fault of the program: %1. Undo the last change; the job is safe.")
+            .arg(what));
+}
+
+void VerdictPanel::refresh() {
+    m_figures->set(m_report.get(), m_units);
+    m_cautions->set(m_report ? m_report->cautions : std::vector<std::string>());
+    m_mend->hide();
+    m_needed->hide();
+    if (m_report) {
+        QString reason = local(m_report->reason);
+        if (reason.isEmpty() && !m_report->missing.empty())
+            reason = local(m_report->missing.front().how);
+        m_head->setVerdict(m_report->grade, reason);
+        if (!m_report->changes.empty()) {
+            // First sentence bold, what comes of it below.
+            const QString what = local(m_report->changes.front().what);
+            const qsizetype stop = what.indexOf(QStringLiteral(". "));
+            m_mend->setText(stop < 0 ? what : what.left(stop));
+            m_mend->setSecondLine(stop < 0 ? QString() : what.mid(stop + 2));
+            m_mend->setVisible(true);
+        }
+        if (m_report->grade == verdict::Grade::Incomplete && !m_report->missing.empty()) {
+            const auto count = m_report->missing.size();
+            m_needed->setText(tr("Go to the figure"));
+            m_needed->setSecondLine(count > 1 ? tr("%1 are still needed.").arg(count)
+                                              : tr("It is the only one left."));
+            m_needed->setVisible(true);
+        }
+    }
+    showRows();
+}
+
+void VerdictPanel::showRows() {
+    const std::size_t count = m_report ? m_report->checks.size() : 0;
+    auto* column = static_cast<QVBoxLayout*>(m_list->layout());
+    while (m_rows.size() < count) {
+        auto* row = new CheckRow(m_list);
+        connect(row, &CheckRow::picked, this, [this, row] { pick(row); });
+        column->insertWidget(static_cast<int>(m_rows.size()), row);
+        m_rows.push_back(row);
+    }
+    while (m_rows.size() > count) {
+        m_rows.back()->hide();
+        m_rows.back()->deleteLater();
+        m_rows.pop_back();
+    }
+    for (std::size_t i = 0; i < count; ++i) {
+        m_rows[i]->set(m_report->checks[i], m_units);
+        m_rows[i]->setOpen(!m_openId.empty() && m_report->checks[i].id == m_openId);
+    }
+    m_listHead->setVisible(count > 0);
+    foldRows();
+}
+
+void VerdictPanel::pick(CheckRow* row) {
+    const bool opens = !row->isOpen();
+    m_openId = opens ? row->check().id : std::string();
+    for (auto* each : m_rows)
+        each->setOpen(opens && each == row);
+    Q_EMIT checkPicked(opens ? row->check().where : std::vector<shape::Point>());
+    if (opens) {
+        layout()->activate();
+        m_scroll->ensureWidgetVisible(row, 0, 0);
+    }
+}
+
+void VerdictPanel::foldRows() {
+    const int count = static_cast<int>(m_rows.size());
+    int notHolding = 0;
+    for (const auto* row : m_rows)
+        notHolding += row->check().grade != verdict::Grade::Holds;
+    // What the column has room for without scrolling; more only for what does not hold.
+    const int room = m_scroll->height() + (m_more->isVisible() ? m_more->height() : 0);
+    const int fits = std::max(room / Look::now().px(35), 2);
+    const int kept = count <= fits ? count : std::max(notHolding, fits - 1);
+    bool folded = false, allHold = true;
+    for (int i = 0; i < count; ++i) {
+        const bool shown = m_all || i < kept || m_rows[static_cast<std::size_t>(i)]->isOpen();
+        folded = folded || i >= kept;
+        if (i >= kept && m_rows[static_cast<std::size_t>(i)]->check().grade != verdict::Grade::Holds)
+            allHold = false;
+        m_rows[static_cast<std::size_t>(i)]->setVisible(shown);
+    }
+    const int hidden = count - kept;
+    if (m_all)
+        m_more->setText(tr("Fewer"));
+    else
+        m_more->setText(allHold ? tr("%1 more, all hold").arg(hidden) : tr("%1 more").arg(hidden));
+    m_more->setVisible(folded);
+}
+
+} // namespace pw::gui

@@ -1,0 +1,75 @@
+#pragma once
+
+#include "app/engine/report.h"
+
+#include <memory>
+#include <QWidget>
+#include <vector>
+
+class QScrollArea;
+class QVBoxLayout;
+
+namespace pw::gui {
+
+class CheckRow;
+class TextBlock;
+class VerdictHead;
+class WordButton;
+
+/// The answer: head, stop torque and rated load, the mend, the checks with the weakest first, the cautions.
+/// Head, figures and cautions never scroll away.
+class VerdictPanel : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit VerdictPanel(QWidget* parent = nullptr);
+
+    void setUnits(units::System system);
+    void setReport(std::shared_ptr<const engine::Report> report);
+    void setBusy(double done, const QString& what);
+    /// The check itself failed: a fault of the program, said where the verdict would stand.
+    void setFailure(const QString& what);
+
+    VerdictHead* head() const { return m_head; }
+    std::vector<CheckRow*> rows() const { return m_rows; }
+    WordButton* mendButton() const { return m_mend; }
+
+    QSize sizeHint() const override;
+    QSize minimumSizeHint() const override;
+
+Q_SIGNALS:
+    void checkPicked(const std::vector<shape::Point>& where);
+    void mendAsked(const engine::Change& change);
+    /// The head of an incomplete verdict leads to the field it asks for.
+    void fieldAsked(const std::string& path);
+
+protected:
+    void paintEvent(QPaintEvent*) override;
+    void resizeEvent(QResizeEvent*) override;
+
+private:
+    class FiguresBlock;
+    class Cautions;
+
+    void refresh();
+    void showRows();
+    void pick(CheckRow* row);
+    void foldRows();
+
+    std::shared_ptr<const engine::Report> m_report;
+    units::System m_units = units::System::Metric;
+    VerdictHead* m_head;
+    FiguresBlock* m_figures;
+    WordButton* m_needed;
+    WordButton* m_mend;
+    QWidget* m_listHead;
+    QScrollArea* m_scroll;
+    QWidget* m_list;
+    std::vector<CheckRow*> m_rows;
+    WordButton* m_more;
+    bool m_all = false; ///< the fold is open
+    std::string m_openId;
+    Cautions* m_cautions;
+};
+
+} // namespace pw::gui

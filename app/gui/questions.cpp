@@ -1,0 +1,55 @@
+#include "app/gui/settings/settings.h"
+#include "app/gui/window.h"
+
+#include <QFileDialog>
+#include <QMessageBox>
+#include <QPushButton>
+
+namespace pw::gui {
+
+namespace {
+
+Questions::Unsaved askUnsaved(QWidget* parent, const QString& name) {
+    QMessageBox box(QMessageBox::NoIcon, Window::tr("Not saved"),
+                    Window::tr("%1 has changes that are not saved.").arg(name), QMessageBox::NoButton,
+                    parent);
+    auto* save = box.addButton(Window::tr("Save"), QMessageBox::AcceptRole);
+    auto* discard = box.addButton(Window::tr("Throw the changes away"), QMessageBox::DestructiveRole);
+    auto* cancel = box.addButton(Window::tr("Back to the job"), QMessageBox::RejectRole);
+    box.setDefaultButton(save);
+    box.setEscapeButton(cancel);
+    box.exec();
+    if (box.clickedButton() == save)
+        return Questions::Unsaved::Save;
+    return box.clickedButton() == discard ? Questions::Unsaved::Discard : Questions::Unsaved::Cancel;
+}
+
+bool askReally(QWidget* parent, const QString& title, const QString& words, const QString& yes) {
+    QMessageBox box(QMessageBox::NoIcon, title, words, QMessageBox::NoButton, parent);
+    auto* go = box.addButton(yes, QMessageBox::AcceptRole);
+    auto* stay = box.addButton(Window::tr("Do not write"), QMessageBox::RejectRole);
+    box.setDefaultButton(stay);
+    box.setEscapeButton(stay);
+    box.exec();
+    return box.clickedButton() == go;
+}
+
+std::filesystem::path askOpenPath(QWidget* parent) {
+    const QString file =
+        QFileDialog::getOpenFileName(parent, Window::tr("Open a job"), settings::lastFolder(),
+                                     Window::tr("Jobs (*.plate.json);;All files (*)"));
+    return file.toStdString();
+}
+
+std::filesystem::path askSavePath(QWidget* parent, const QString& title, const QString& proposal,
+                                  const QString& filter) {
+    return QFileDialog::getSaveFileName(parent, title, proposal, filter).toStdString();
+}
+
+} // namespace
+
+Questions Questions::dialogs() {
+    return {askUnsaved, askReally, askOpenPath, askSavePath};
+}
+
+} // namespace pw::gui

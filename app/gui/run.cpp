@@ -1,0 +1,31 @@
+#include "app/gui/run.h"
+
+#include "app/engine/check.h"
+#include "app/engine/write.h"
+#include "app/gui/window.h"
+
+#include <QApplication>
+
+namespace pw::gui {
+
+int run(int argc, char** argv, std::optional<std::filesystem::path> job) {
+    QApplication application(argc, argv);
+    QApplication::setStyle(QStringLiteral("Fusion"));
+    QApplication::setApplicationName(QStringLiteral("platewright"));
+    QApplication::setApplicationDisplayName(QStringLiteral("Platewright"));
+    QApplication::setDesktopFileName(QStringLiteral("platewright"));
+
+    Engine engine;
+    engine.check = [](const job::Job& j, const engine::CheckOptions& options) {
+        return engine::check(j, options);
+    };
+    engine.writeCut = engine::writeCut;
+    engine.writeSolid = engine::writeSolid;
+    Window window(engine);
+    window.show();
+    if (job)
+        window.openFile(*job);
+    return QApplication::exec();
+}
+
+} // namespace pw::gui

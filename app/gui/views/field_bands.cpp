@@ -1,0 +1,121 @@
+#include "app/gui/views/field_bands.h"
+
+#include <array>
+#include <cmath>
+#include <numbers>
+
+namespace pw::gui {
+
+namespace {
+
+struct Corner {
+    double x = 0, y = 0, value = 0;
+};
+
+Corner between(const Corner& a, const Corner& b, double level) {
+    const double t = (level - a.value) / (b.value - a.value);
+    return {a.x + (b.x - a.x) * t, a.y + (b.y - a.y) * t, level};
+}
+
+/// Keeps the side of a convex polygon where sign * (value - level) >= 0.
+std::vector<Corner> cut(const std::vector<Corner>& polygon, double level, double sign) {
+    std::vector<Corner> kept;
+    for (std::size_t i = 0; i < polygon.size(); ++i) {
+        const Corner& a = polygon[i];
+        const Corner& b = polygon[(i + 1) % polygon.size()];
+        const double da = sign * (a.value - level), db = sign * (b.value - level);
+        if (da >= 0)
+            kept.push_back(a);
+        if ((da > 0 && db < 0) || (da < 0 && db > 0))
+            kept.push_back(between(a, b, level));
+    }
+    return kept;
+}
+
+/// Turn and mirror that carry the sector to each of its images.
+struct Image {
+    bool mirror = false;
+    double axis = 0; ///< of the mirror
+    double turn = 0; ///< after it
+    QPointF of(double x, double y) const {
+        if (mirror) {
+            const double c = std::cos(2 * axis), s = std::sin(2 * axis);
+            const double mx = c * x + s * y, my = s * x - c * y;
+            x = mx;
+            y = my;
+        }
+        const double c = std::cos(turn), s = std::sin(turn);
+        return {c * x - s * y, s * x + c * y};
+    }
+};
+
+std::vector<Image> imagesOf(const plate::Sector& sector) {
+    if (sector.count <= 1)
+        return {Image{}};
+    std::vector<Image> images;
+    const double opening = 2 * std::numbers::pi / sector.count;
+    for (int i = 0; i < sector.count / 2; ++i) {
+        images.push_back({false, 0, 2 * i * opening});
+        images.push_back({true, sector.line0, 2 * i * opening});
+    }
+    return images;
+}
+
+} // namespace
+
+std::vector<Band> fieldBands(const plate::Mesh& mesh, const plate::Sector& sector,
+                             const Eigen::VectorXd& values, const std::vector<double>& levels) {
+    const std::size_t count = levels.size() < 2 ? 0 : levels.size() - 1;
+    std::vector<Band> bands(count);
+    if (count == 0 || values.size() != mesh.nodeCount())
+        return bands;
+    const auto images = imagesOf(sector);
+    constexpr std::array<std::array<int, 3>, 4> kParts{{{0, 3, 5}, {3, 1, 4}, {5, 4, 2}, {3, 4, 5}}};
+    for (Eigen::Index t = 0; t < mesh.triangleCount(); ++t) {
+        for (const auto& part : kParts) {
+            std::vector<Corner> triangle;
+            double low = 1e300, high = -1e300;
+            for (const int local : part) {
+                const int node = mesh.triangles(local, t);
+                triangle.push_back({mesh.nodes(0, node), mesh.nodes(1, node), values[node]});
+                low = std::min(low, values[node]);
+                high = std::max(high, values[node]);
+            }
+            for (std::size_t b = 0; b < count; ++b) {
+                const bool first = b == 0, last = b + 1 == count;
+                if ((!first && high < levels[b]) || (!last && low >= levels[b + 1]))
+                    continue;
+                std::vector<Corner> piece = triangle;
+                if (!first && low < levels[b])
+                    piece = cut(piece, levels[b], 1);
+                if (!last && high >= levels[b + 1])
+                    piece = cut(piece, levels[b + 1], -1);
+                if (piece.size() < 3)
+                    continue;
+                for (const Image& image : images) {
+                    QPolygonF polygon;
+                    polygon.reserve(static_cast<qsizetype>(piece.size()));
+                    for (const Corner& c : piece)
+                        polygon << image.of(c.x, c.y);
+                    bands[b].polygons.push_back(std::move(polygon));
+                }
+            }
+        }
+    }
+    return bands;
+}
+
+std::vector<shape::Point> imagesOf(shape::Point p, const plate::Sector& sector) {
+    std::vector<shape::Point> all;
+    for (const Image& image : imagesOf(sector)) {
+        const QPointF q = image.of(p.x, p.y);
+        bool known = false;
+        for (const auto& other : all)
+            known = known || shape::distance(other, {q.x(), q.y()}) < 1e-6;
+        if (!known)
+            all.push_back({q.x(), q.y()});
+    }
+    return all;
+}
+
+} // namespace pw::gui

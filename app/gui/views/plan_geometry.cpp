@@ -1,0 +1,359 @@
+#include "app/gui/views/plan_geometry.h"
+
+#include "core/job/station_places.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <numeric>
+#include <string_view>
+
+namespace pw::gui {
+
+namespace {
+
+constexpr double kDegree = std::numbers::pi / 180.0;
+
+double mmOr(const job::Given<units::Length>& length, double otherwise = 0) {
+    return length ? length->mm() : otherwise;
+}
+
+std::optional<shape::Loop> rimOf(const job::Outline& outline, PlanShape& shape) {
+    shape.outline = outline.shape;
+    switch (outline.shape) {
+    case job::OutlineShape::Disc:
+        shape.rimDiameter = mmOr(outline.diameter);
+        if (shape.rimDiameter > 0)
+            return shape::circleLoop({}, shape.rimDiameter / 2);
+        break;
+    case job::OutlineShape::Bar:
+    case job::OutlineShape::Rectangle:
+        shape.rimLength = mmOr(outline.length);
+        shape.rimWidth = mmOr(outline.width);
+        if (shape.rimLength <= 0 || shape.rimWidth <= 0)
+            break;
+        if (outline.shape == job::OutlineShape::Bar)
+            return shape::barLoop(shape.rimLength, shape.rimWidth,
+                                  outline.roundEnds && shape.rimLength > shape.rimWidth);
+        return shape::rectangleLoop(
+            shape.rimLength, shape.rimWidth,
+            std::clamp(mmOr(outline.corner), 0.0, std::min(shape.rimLength, shape.rimWidth) / 2 * 0.999));
+    case job::OutlineShape::Polygon:
+        if (outline.points.size() >= 3)
+            return shape::Loop{outline.points};
+        break;
+    }
+    return {};
+}
+
+double angleOf(shape::Point p) {
+    return std::atan2(p.y, p.x);
+}
+
+double snapTo(double value, double step) {
+    return std::round(value / step) * step;
+}
+
+double stepOf(PlanPart part, units::System system, bool fine) {
+    if (part == PlanPart::Start)
+        return fine ? 0.1 : 1.0;
+    return stepMm(system, fine);
+}
+
+void grow(shape::Box& box, shape::Point p) {
+    box.low = {std::min(box.low.x, p.x), std::min(box.low.y, p.y)};
+    box.high = {std::max(box.high.x, p.x), std::max(box.high.y, p.y)};
+}
+
+} // namespace
+
+void PlanTransform::zoom(QPointF at, double factor) {
+    const shape::Point fixed = toPlate(at);
+    scale = std::clamp(scale * factor, kLeastScale, kMostScale);
+    origin = at - QPointF(fixed.x * scale, -fixed.y * scale);
+}
+
+PlanTransform PlanTransform::fit(const shape::Box& box, const QRectF& view) {
+    PlanTransform t;
+    const double w = std::max(box.width(), 1e-3), h = std::max(box.height(), 1e-3);
+    t.scale = std::clamp(std::min(view.width() / w, view.height() / h), kLeastScale, kMostScale);
+    const shape::Point middle{(box.low.x + box.high.x) / 2, (box.low.y + box.high.y) / 2};
+    t.origin = view.center() - QPointF(middle.x * t.scale, -middle.y * t.scale);
+    return t;
+}
+
+std::optional<shape::Loop> PlanShape::accessLoop(std::size_t i) const {
+    if (i >= stations.size())
+        return {};
+    const shape::Point c = stations[i];
+    const double ray = angleOf(c);
+    const double length = mmOr(hole.length, access), width = mmOr(hole.width, access);
+    switch (hole.shape) {
+    case job::HoleShape::Round:
+        break;
+    case job::HoleShape::Slot:
+        if (length > 0 && width > 0 && length >= width)
+            return shape::slotLoop(c, length, width, ray + (hole.turn ? hole.turn->radian() : 0));
+        break;
+    case job::HoleShape::Open: {
+        if (width <= 0)
+            break;
+        // As far out as the plate can reach; what sticks out of the rim is cut off when it is drawn.
+        const double reach = 2 * (rimDiameter + rimLength + rimWidth) + 200;
+        const shape::Point out = shape::polar(reach / 2, ray);
+        return shape::slotLoop(c + out, reach + width, width, ray);
+    }
+    }
+    if (access <= 0)
+        return {};
+    return shape::circleLoop(c, access / 2);
+}
+
+shape::Box PlanShape::bounds() const {
+    if (rim)
+        return shape::bounds(*rim);
+    shape::Box box{{-80, -80}, {80, 80}};
+    const double ring = circle / 2 + std::max(land, access) / 2;
+    if (ring > 0)
+        box = {{-ring, -ring}, {ring, ring}};
+    for (const auto& s : stations)
+        grow(box, s);
+    return box;
+}
+
+PlanShape planShape(const job::Job& job, std::optional<double> boreOfThread) {
+    PlanShape shape;
+    if (job.plate.outline)
+        shape.rim = rimOf(*job.plate.outline, shape);
+    shape.bore = mmOr(job.plate.bore, boreOfThread.value_or(0));
+    const job::Stations& s = job.stations;
+    shape.circle = s.at.empty() ? mmOr(s.circle) : 0;
+    shape.onCircle = s.at.empty();
+    shape.start = s.start ? s.start->radian() : 0;
+    shape.access = mmOr(s.accessHole);
+    shape.land = mmOr(s.land, mmOr(s.retainer));
+    shape.keeper = mmOr(s.keeper);
+    shape.pin = mmOr(s.pin);
+    shape.hole = s.hole;
+    shape.bearing = mmOr(job.centre.bearingOutside, job.screw ? mmOr(job.screw->washerOutside) : 0);
+    shape.stations = job::stationCentres(s);
+    for (const auto& extra : job.plate.holes) {
+        const shape::Point at{extra.at.x.mm(), extra.at.y.mm()};
+        const double d = mmOr(extra.diameter);
+        if (extra.form.shape == job::HoleShape::Round && d > 0)
+            shape.extra.push_back({shape::circleLoop(at, d / 2)});
+        else if (extra.form.length && extra.form.width && *extra.form.length >= *extra.form.width)
+            shape.extra.push_back({shape::slotLoop(at, extra.form.length->mm(), extra.form.width->mm(),
+                                                   extra.form.turn ? extra.form.turn->radian() : 0)});
+    }
+    for (const auto& obstacle : job.keepClear)
+        shape.keepClear.push_back(
+            {{{obstacle.at.x.mm(), obstacle.at.y.mm()}, obstacle.diameter.mm() / 2}, obstacle.note});
+    return shape;
+}
+
+Grab grabAt(const PlanShape& shape, shape::Point p, double reach) {
+    Grab best;
+    double nearest = reach;
+    const auto offer = [&](double distance, Grab grab) {
+        if (distance < nearest) {
+            nearest = distance;
+            best = grab;
+        }
+    };
+    for (std::size_t i = 0; i < shape.stations.size(); ++i)
+        if (shape.access > 0 && shape.hole.shape == job::HoleShape::Round)
+            offer(std::abs(shape::distance(p, shape.stations[i]) - shape.access / 2), {PlanPart::Access, i});
+    const double r = shape::norm(p);
+    if (shape.bore > 0)
+        offer(std::abs(r - shape.bore / 2), {PlanPart::Bore, 0});
+    if (shape.rimDiameter > 0)
+        offer(std::abs(r - shape.rimDiameter / 2), {PlanPart::Rim, 0});
+    if (shape.rimLength > 0 && shape.rimWidth > 0) {
+        if (std::abs(p.y) <= shape.rimWidth / 2 + reach)
+            offer(std::abs(std::abs(p.x) - shape.rimLength / 2), {PlanPart::RimLength, 0});
+        if (std::abs(p.x) <= shape.rimLength / 2 + reach)
+            offer(std::abs(std::abs(p.y) - shape.rimWidth / 2), {PlanPart::RimWidth, 0});
+    }
+    if (best)
+        return best;
+    // The inside of a hole comes before the pin circle that runs through it.
+    if (shape.onCircle)
+        for (std::size_t i = 0; i < shape.stations.size(); ++i)
+            if (shape::distance(p, shape.stations[i]) < std::max(shape.access / 2, reach))
+                return {PlanPart::Start, i};
+    if (shape.circle > 0)
+        offer(std::abs(r - shape.circle / 2), {PlanPart::Circle, 0});
+    return best;
+}
+
+std::vector<Grab> grabs(const PlanShape& shape) {
+    std::vector<Grab> all;
+    if (shape.rimDiameter > 0)
+        all.push_back({PlanPart::Rim, 0});
+    if (shape.rimLength > 0)
+        all.push_back({PlanPart::RimLength, 0});
+    if (shape.rimWidth > 0)
+        all.push_back({PlanPart::RimWidth, 0});
+    if (shape.circle > 0)
+        all.push_back({PlanPart::Circle, 0});
+    if (shape.access > 0 && !shape.stations.empty())
+        all.push_back({PlanPart::Access, 0});
+    if (shape.onCircle && !shape.stations.empty())
+        all.push_back({PlanPart::Start, 0});
+    if (shape.bore > 0)
+        all.push_back({PlanPart::Bore, 0});
+    return all;
+}
+
+std::string pathOf(PlanPart part) {
+    switch (part) {
+    case PlanPart::Rim:
+        return "plate.outline.diameter";
+    case PlanPart::RimLength:
+        return "plate.outline.length";
+    case PlanPart::RimWidth:
+        return "plate.outline.width";
+    case PlanPart::Bore:
+        return "plate.bore";
+    case PlanPart::Circle:
+        return "stations.circle";
+    case PlanPart::Access:
+        return "stations.access_hole";
+    case PlanPart::Start:
+        return "stations.start";
+    default:
+        return {};
+    }
+}
+
+double stepMm(units::System system, bool fine) {
+    if (system == units::System::Inch)
+        return units::kMmPerInch / (fine ? 64 : 16);
+    return fine ? 0.1 : 1.0;
+}
+
+double figureOf(const PlanShape& shape, PlanPart part) {
+    switch (part) {
+    case PlanPart::Rim:
+        return shape.rimDiameter;
+    case PlanPart::RimLength:
+        return shape.rimLength;
+    case PlanPart::RimWidth:
+        return shape.rimWidth;
+    case PlanPart::Bore:
+        return shape.bore;
+    case PlanPart::Circle:
+        return shape.circle;
+    case PlanPart::Access:
+        return shape.access;
+    case PlanPart::Start:
+        return shape.start / kDegree;
+    default:
+        return 0;
+    }
+}
+
+double dragged(const PlanShape& shape, const Grab& grab, shape::Point grabbedAt, shape::Point p,
+               double before, units::System system, bool fine) {
+    const double step = stepOf(grab.part, system, fine);
+    if (grab.part == PlanPart::Start) {
+        double turned = before + (angleOf(p) - angleOf(grabbedAt)) / kDegree;
+        turned = std::remainder(snapTo(turned, step), 360.0);
+        return turned == 0 ? 0 : turned; // no minus nought
+    }
+    // The figure grows by twice what the edge moves: sizes are measured across.
+    double moved = 0;
+    switch (grab.part) {
+    case PlanPart::RimLength:
+        moved = std::abs(p.x) - std::abs(grabbedAt.x);
+        break;
+    case PlanPart::RimWidth:
+        moved = std::abs(p.y) - std::abs(grabbedAt.y);
+        break;
+    case PlanPart::Access: {
+        const shape::Point c =
+            grab.index < shape.stations.size() ? shape.stations[grab.index] : shape::Point{};
+        moved = shape::distance(p, c) - shape::distance(grabbedAt, c);
+        break;
+    }
+    default:
+        moved = shape::norm(p) - shape::norm(grabbedAt);
+        break;
+    }
+    return std::max(snapTo(before + 2 * moved, step), step);
+}
+
+double stepped(PlanPart part, double value, int direction, units::System system, bool fine) {
+    const double step = stepOf(part, system, fine);
+    const double at = value / step;
+    // From between two steps the first press goes to the nearer one in that direction.
+    const double next = direction > 0 ? std::floor(at + 1e-6) + 1 : std::ceil(at - 1e-6) - 1;
+    if (part == PlanPart::Start) {
+        const double turned = std::remainder(next * step, 360.0);
+        return turned == 0 ? 0 : turned;
+    }
+    return std::max(next, 1.0) * step;
+}
+
+std::string typedFigure(PlanPart part, double value, units::System system) {
+    if (part == PlanPart::Start)
+        return units::number(std::round(value * 10) / 10, 6) + " deg";
+    if (system == units::System::Metric)
+        return units::number(std::round(value * 100) / 100, 8) + " mm";
+    // A no-break space is for reading; a file gets a plain one.
+    const std::string shown = units::inchFraction(units::Length::fromMm(value));
+    constexpr std::string_view kNoBreak = "\u00a0";
+    const auto at = shown.find(kNoBreak);
+    if (at == std::string::npos)
+        return shown;
+    return std::string(shown, 0, at) + ' ' + std::string(shown, at + kNoBreak.size());
+}
+
+double scaleBarMm(double scale, double most, units::System system) {
+    const double unit = system == units::System::Inch ? units::kMmPerInch : 1.0;
+    const double room = most / scale / unit;
+    const double decade = std::pow(10.0, std::floor(std::log10(std::max(room, 1e-9))));
+    double best = decade;
+    for (const double step : {2.0, 5.0})
+        if (step * decade <= room)
+            best = step * decade;
+    return best * unit;
+}
+
+double clearRay(const std::vector<shape::Point>& stations, double around) {
+    double best = around, widest = -1;
+    for (int i = -12; i <= 12; ++i) {
+        const double angle = around + i * 5 * kDegree;
+        double clear = std::numbers::pi;
+        for (const auto& s : stations)
+            clear = std::min(clear, std::abs(std::remainder(angleOf(s) - angle, 2 * std::numbers::pi)));
+        // Of equals the one nearest to where it was wanted.
+        const double score = clear - 1e-3 * std::abs(i);
+        if (score > widest) {
+            widest = score;
+            best = angle;
+        }
+    }
+    return best;
+}
+
+std::vector<double> spread(const std::vector<double>& places, double height, double top, double bottom) {
+    std::vector<std::size_t> order(places.size());
+    std::iota(order.begin(), order.end(), std::size_t(0));
+    std::ranges::stable_sort(order, {}, [&](std::size_t i) { return places[i]; });
+    std::vector<double> out = places;
+    double least = top + height / 2;
+    for (const auto i : order) {
+        out[i] = std::max(places[i], least);
+        least = out[i] + height;
+    }
+    double most = bottom - height / 2;
+    for (auto it = order.rbegin(); it != order.rend(); ++it) {
+        out[*it] = std::min(out[*it], most);
+        most = out[*it] - height;
+    }
+    return out;
+}
+
+} // namespace pw::gui

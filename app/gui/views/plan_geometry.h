@@ -1,0 +1,114 @@
+#pragma once
+
+#include "app/gui/models/fields.h"
+#include "core/job/job.h"
+#include "core/shape/loop.h"
+#include "core/units/format.h"
+
+#include <optional>
+#include <QPointF>
+#include <QRectF>
+#include <string>
+#include <vector>
+
+/// The plan's arithmetic, without painting: where a place of the plate lies on the screen, what is under the
+/// cursor, and what a drag makes of a figure.
+namespace pw::gui {
+
+/// Plate millimetres (y up) to screen pixels (y down).
+struct PlanTransform {
+    double scale = 1; ///< px per mm
+    QPointF origin;   ///< where the plate's origin lies, px
+
+    QPointF toScreen(shape::Point p) const { return {origin.x() + p.x * scale, origin.y() - p.y * scale}; }
+    shape::Point toPlate(QPointF s) const {
+        return {(s.x() - origin.x()) / scale, (origin.y() - s.y()) / scale};
+    }
+
+    static constexpr double kLeastScale = 0.05, kMostScale = 400;
+    /// The place under `at` stays under it. The scale stays between kLeastScale and kMostScale.
+    void zoom(QPointF at, double factor);
+    void pan(QPointF by) { origin += by; }
+    /// The whole of `box` (mm) in the middle of `view` (px).
+    static PlanTransform fit(const shape::Box& box, const QRectF& view);
+};
+
+/// What the plan draws and what can be grabbed, in mm; made from the job alone, so that a drag shows at once.
+struct PlanShape {
+    std::optional<shape::Loop> rim;
+    job::OutlineShape outline = job::OutlineShape::Disc;
+    double rimDiameter = 0, rimLength = 0, rimWidth = 0; ///< 0: not of this outline
+    double bore = 0;                                     ///< diameters; 0: not known
+    double circle = 0;
+    double start = 0;     ///< radians
+    bool onCircle = true; ///< stations lie on the pin circle (not listed one by one)
+    double access = 0, land = 0, keeper = 0, pin = 0, bearing = 0;
+    job::HoleForm hole;
+    std::vector<shape::Point> stations;
+    struct Extra {
+        shape::Loop loop;
+    };
+    std::vector<Extra> extra;
+    struct Obstacle {
+        shape::Circle circle;
+        std::string note;
+    };
+    std::vector<Obstacle> keepClear;
+
+    /// The loop of access hole `i`; empty when its size is not known.
+    std::optional<shape::Loop> accessLoop(std::size_t i) const;
+    /// Everything, with a default sheet of 160 mm when nothing is known yet.
+    shape::Box bounds() const;
+};
+
+/// `boreOfThread`: diameter to draw for a tapped bore, mm.
+PlanShape planShape(const job::Job& job, std::optional<double> boreOfThread = {});
+
+/// Something that can be grabbed.
+struct Grab {
+    PlanPart part = PlanPart::None;
+    std::size_t index = 0; ///< station, for Access and Start
+    explicit operator bool() const { return part != PlanPart::None; }
+    bool operator==(const Grab&) const = default;
+};
+
+/// What lies under `p`, within `reach` mm. The edge of an access hole is its size, its inside turns the ring;
+/// of two edges the nearer one.
+Grab grabAt(const PlanShape& shape, shape::Point p, double reach);
+
+/// Everything that can be grabbed, in the order in which the keyboard goes through it.
+std::vector<Grab> grabs(const PlanShape& shape);
+
+/// Path in the job file of the figure that a grab changes.
+std::string pathOf(PlanPart part);
+
+/// Steps that a drag or an arrow key snaps to: 1 mm or 1/16 in; fine: 0.1 mm or 1/64 in. Angles: 1 and 0.1
+/// degree.
+double stepMm(units::System system, bool fine);
+
+/// What the figure becomes when the grabbed thing is pulled to `p`: a length in mm, or an angle in degrees
+/// for Start. `grabbedAt` is where the drag began, `before` the figure then. Snapped; never below one step.
+double dragged(const PlanShape& shape, const Grab& grab, shape::Point grabbedAt, shape::Point p,
+               double before, units::System system, bool fine);
+
+/// One step up or down from `value`, to the next multiple of the step.
+double stepped(PlanPart part, double value, int direction, units::System system, bool fine);
+
+/// The figure that a grab changes, as it is now (mm or degrees).
+double figureOf(const PlanShape& shape, PlanPart part);
+
+/// As a person would type it: "131 mm", "5 3/16 in", "15 deg".
+std::string typedFigure(PlanPart part, double value, units::System system);
+
+/// A round length for a scale bar that is at most `most` px long: 1, 2 or 5 times a power of ten mm, or
+/// inches.
+double scaleBarMm(double scale, double most, units::System system);
+
+/// Angle (radians) at which a leader from the bore meets the fewest holes, looked for around `around`.
+double clearRay(const std::vector<shape::Point>& stations, double around);
+
+/// Pushes labels of height `height` apart so that none overlaps, keeping their order; `places` are the wanted
+/// middles, from top to bottom after sorting. Returns the middles in the order given.
+std::vector<double> spread(const std::vector<double>& places, double height, double top, double bottom);
+
+} // namespace pw::gui

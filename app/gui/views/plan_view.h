@@ -1,0 +1,116 @@
+#pragma once
+
+#include "app/engine/report.h"
+#include "app/gui/document/document.h"
+#include "app/gui/views/dimension_note.h"
+#include "app/gui/views/field_layer.h"
+#include "app/gui/views/plan_geometry.h"
+
+#include <memory>
+#include <optional>
+#include <QPainterPath>
+#include <QWidget>
+
+namespace pw::gui {
+
+class Segments;
+
+/// The plate from above, true to scale. Rim, bore, pin circle and access holes are grabbed and pulled; the
+/// keyboard reaches each of them too. Overlays show stress, deflection and fit from the last report.
+class PlanView : public QWidget {
+    Q_OBJECT
+
+public:
+    enum class View { Plain, Stress, Deflection, Fit };
+
+    explicit PlanView(Document& document, QWidget* parent = nullptr);
+
+    void setUnits(units::System system);
+    /// What was found out about the job as it is now; null while the newest is being worked out keeps the
+    /// old.
+    void setReport(std::shared_ptr<const engine::Report> report);
+    void setView(View view);
+    View view() const { return m_view; }
+
+    /// The part that a field being typed in belongs to; None: none.
+    void light(PlanPart part);
+    /// Places of the check that was picked.
+    void showPlaces(std::vector<shape::Point> places);
+
+    const PlanTransform& transform() const { return m_transform; }
+    const PlanShape& shape() const { return m_shape; }
+    void fit();
+
+    QSize sizeHint() const override { return {720, 454}; }
+    QSize minimumSizeHint() const override { return {240, 200}; }
+
+Q_SIGNALS:
+    /// A part was clicked or reached by keyboard.
+    void picked(PlanPart part);
+
+protected:
+    void paintEvent(QPaintEvent*) override;
+    void resizeEvent(QResizeEvent*) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+    void leaveEvent(QEvent* event) override;
+    bool focusNextPrevChild(bool next) override;
+    bool event(QEvent* event) override;
+
+private:
+    struct Drag {
+        Grab grab;
+        shape::Point from;
+        double before = 0;
+        int gesture = 0;
+        bool moved = false;
+        QPointF pressedAt;
+    };
+
+    void jobChanged();
+    void settleField();
+    QRectF sheet() const; ///< px that the plate may fill when it is fitted
+    void keepInView();
+    void drag(QPointF to, bool fine);
+    void change(PlanPart part, double value, int gesture);
+    void select(Grab grab);
+    QPainterPath screenPath(const shape::Loop& loop) const;
+    QPainterPath steelPath() const;
+    void paintPlate(QPainter& painter);
+    void paintEdges(QPainter& painter);
+    void paintLit(QPainter& painter, PlanPart part);
+    void paintFit(QPainter& painter);
+    void paintPlaces(QPainter& painter);
+    void paintNotes(QPainter& painter);
+    void paintWorst(QPainter& painter, const QRectF& legend);
+    void paintScaleBar(QPainter& painter);
+    QRectF paintLegend(QPainter& painter);
+    QRectF outlinePx() const;
+    QString figure(double mm) const;
+    std::optional<DimensionNote> noteFor(PlanPart part) const;
+    PlanPart litPart() const;
+
+    Document& m_document;
+    Segments* m_views;
+    View m_view = View::Plain;
+    units::System m_units = units::System::Metric;
+    PlanShape m_shape;
+    PlanTransform m_transform;
+    bool m_moved = false; ///< the user chose the place; do not fit by ourselves
+    std::shared_ptr<const engine::Report> m_report;
+    FieldLayer m_layer;
+    double m_scaleTop = 0, m_yield = 0; ///< MPa or mm; MPa
+    Grab m_hover, m_selected;
+    PlanPart m_lit = PlanPart::None;
+    std::vector<shape::Point> m_places;
+    std::optional<Drag> m_drag;
+    std::optional<QPointF> m_pan;
+    int m_keyGesture = 0;
+};
+
+} // namespace pw::gui

@@ -1,0 +1,231 @@
+#include "app/gui/widgets/check_row.h"
+
+#include "app/gui/models/check_text.h"
+#include "app/gui/models/field_text.h"
+#include "app/gui/widgets/colour.h"
+#include "app/gui/widgets/look.h"
+#include "app/gui/widgets/text_block.h"
+#include "app/gui/widgets/verdict_head.h"
+#include "app/gui/widgets/verdict_mark.h"
+#include "app/gui/widgets/word_button.h"
+
+#include <algorithm>
+#include <cmath>
+#include <QAbstractButton>
+#include <QFontMetricsF>
+#include <QPainter>
+
+namespace pw::gui {
+
+/// The line itself is the button; the row around it paints.
+class CheckRowButton : public QAbstractButton {
+public:
+    explicit CheckRowButton(CheckRow* row) : QAbstractButton(row), m_row(row) {
+        setFocusPolicy(Qt::StrongFocus);
+        setCursor(Qt::PointingHandCursor);
+        setCheckable(true);
+    }
+
+protected:
+    void paintEvent(QPaintEvent*) override {
+        QPainter painter(this);
+        m_row->paintLine(painter, QRectF(rect()), hasFocus());
+    }
+
+private:
+    CheckRow* m_row;
+};
+
+CheckRow::CheckRow(QWidget* parent) : QWidget(parent), m_button(new CheckRowButton(this)) {
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+    connect(m_button, &QAbstractButton::clicked, this, &CheckRow::picked);
+    connect(&Look::now(), &Look::changed, this, [this] {
+        updateGeometry();
+        update();
+    });
+}
+
+double CheckRow::barWidth() {
+    return Look::now().pxF(72);
+}
+
+double CheckRow::valueWidth() {
+    return Look::now().pxF(58);
+}
+
+void CheckRow::set(const verdict::Check& check, units::System system) {
+    m_check = check;
+    m_system = system;
+    const QString title = QString::fromStdString(check.title);
+    m_button->setText(title);
+    m_button->setAccessibleName(
+        tr("%1: %2, %3").arg(title, verdictWord(check.grade), marginText(check, system)));
+    m_button->setAccessibleDescription(QString::fromStdString(check.basis));
+    m_button->setToolTip(QString::fromStdString(check.basis));
+    updateGeometry();
+    m_button->update();
+    update();
+}
+
+void CheckRow::setOpen(bool open) {
+    m_open = open;
+    m_button->setChecked(open);
+    updateGeometry();
+    m_button->update();
+    update();
+}
+
+int CheckRow::heightForWidth(int width) const {
+    const int line = Look::now().px(35);
+    return m_open ? line + static_cast<int>(std::ceil(paintDetails(nullptr, width))) : line;
+}
+
+QSize CheckRow::sizeHint() const {
+    return {Look::now().px(330), heightForWidth(Look::now().px(330))};
+}
+
+QSize CheckRow::minimumSizeHint() const {
+    return {Look::now().px(180), Look::now().px(33)};
+}
+
+void CheckRow::resizeEvent(QResizeEvent*) {
+    m_button->setGeometry(0, 0, width(), Look::now().px(35));
+}
+
+void CheckRow::paintEvent(QPaintEvent*) {
+    m_button->setGeometry(0, 0, width(), Look::now().px(35));
+    if (!m_open)
+        return;
+    const Palette& c = Look::now().colours();
+    QPainter painter(this);
+    painter.fillRect(rect(), c.field);
+    painter.fillRect(QRect(0, 0, Look::now().px(4), height()), c.of(m_check.grade).text);
+    painter.translate(0, Look::now().px(35));
+    paintDetails(&painter, width());
+}
+
+void CheckRow::paintLine(QPainter& painter, const QRectF& line, bool focus) {
+    const Look& look = Look::now();
+    const Palette& c = look.colours();
+    const VerdictColours& v = c.of(m_check.grade);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const double left = look.pxF(16), right = line.right() - look.pxF(16);
+    drawVerdictMark(painter, QRectF(left, line.top(), look.pxF(22), line.height()), m_check.grade, v.text);
+
+    // The figure; one too long for its place pushes into the bar's, not out of the row.
+    const QString value = marginText(m_check, m_system);
+    painter.setFont(look.font(Type::RowBold));
+    painter.setPen(c.ink);
+    const double barLeft = right - valueWidth() - look.pxF(4) - barWidth();
+    drawLine(painter, QRectF(right - valueWidth(), line.top(), valueWidth(), line.height()), Qt::AlignRight,
+             value, false);
+
+    painter.setFont(look.font(Type::Row));
+    const double titleLeft = left + look.pxF(32);
+    drawLine(painter, QRectF(titleLeft, line.top(), barLeft - look.pxF(8) - titleLeft, line.height()),
+             Qt::AlignLeft, QString::fromStdString(m_check.title));
+
+    const auto ratio = m_check.marginOverWanted();
+    if (ratio) {
+        const double h = look.pxF(10), y = line.center().y() - h / 2;
+        const QRectF track(barLeft, y, barWidth(), h);
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(c.tone == Tone::Dark ? mixed(c.panel, c.rule, 0.5) : mixed(c.panel, c.rule, 0.55));
+        painter.drawRoundedRect(track, 2, 2);
+        const double share = std::clamp(*ratio / 2, 0.0, 1.0);
+        if (share > 0) {
+            // A thin bar in light is too near the panel to stand without an edge.
+            if (m_check.grade == verdict::Grade::Thin && c.tone == Tone::Light)
+                painter.setPen(QPen(v.text, 1));
+            painter.setBrush(m_check.grade == verdict::Grade::Incomplete ? c.strongRule : v.fill);
+            painter.drawRoundedRect(QRectF(track.left(), y, std::max(track.width() * share, 3.0), h), 2, 2);
+        }
+        if (*ratio > 2) {
+            QPen pen(v.onFill, 1.8);
+            pen.setCapStyle(Qt::RoundCap);
+            painter.setPen(pen);
+            const double x = track.right() - look.pxF(7), m = line.center().y(), s = look.pxF(3);
+            painter.drawPolyline(QPolygonF{QPointF(x, m - s), QPointF(x + s, m), QPointF(x, m + s)});
+        }
+        painter.fillRect(QRectF(track.center().x() - 1, line.center().y() - look.pxF(10), 2, look.pxF(20)),
+                         c.ink);
+    }
+    if (focus)
+        drawFocusRing(painter, line.adjusted(4, 1, -4, -1), look.pxF(4));
+}
+
+double CheckRow::paintDetails(QPainter* painter, int width) const {
+    const Look& look = Look::now();
+    const Palette& c = look.colours();
+    const double left = look.pxF(48), inner = width - left - look.pxF(16);
+    double y = look.pxF(2);
+    const auto text = [&](const QString& words, Type type, const QColor& colour) {
+        if (words.isEmpty())
+            return;
+        const auto wrapped = wrapText(words, look.font(type), inner);
+        if (painter) {
+            painter->setFont(look.font(type));
+            painter->setPen(colour);
+            drawWrapped(*painter, wrapped, {left, y});
+        }
+        y += wrapped.height() + look.pxF(4);
+    };
+
+    // can take / must take = 31 kN / 7.5 kN = 4.1
+    if (m_check.kind == verdict::CheckKind::Force && m_check.capacity && m_check.demand && m_check.margin) {
+        const QFont font = look.font(Type::Label);
+        const QFontMetricsF metrics(font);
+        const QString words[2] = {tr("can take"), tr("must take")};
+        const QString figures[2] = {checkFigure(*m_check.capacity, m_check.unit, m_system),
+                                    checkFigure(*m_check.demand, m_check.unit, m_system)};
+        double x = left;
+        const double half = look.pxF(20);
+        const auto fraction = [&](const QString(&parts)[2], const QColor& colour) {
+            const double wide =
+                std::max(metrics.horizontalAdvance(parts[0]), metrics.horizontalAdvance(parts[1])) +
+                look.pxF(8);
+            if (painter) {
+                painter->setFont(font);
+                painter->setPen(colour);
+                drawLine(*painter, QRectF(x, y, wide, half), Qt::AlignHCenter, parts[0], false);
+                drawLine(*painter, QRectF(x, y + half + 2, wide, half), Qt::AlignHCenter, parts[1], false);
+                painter->setPen(QPen(colour, 1));
+                painter->drawLine(QPointF(x, y + half), QPointF(x + wide, y + half));
+            }
+            x += wide;
+        };
+        const auto equals = [&] {
+            if (painter) {
+                painter->setFont(font);
+                painter->setPen(c.muted);
+                drawLine(*painter, QRectF(x, y, look.pxF(24), 2 * half), Qt::AlignHCenter,
+                         QStringLiteral("="), false);
+            }
+            x += look.pxF(24);
+        };
+        fraction(words, c.muted);
+        equals();
+        fraction(figures, c.ink);
+        equals();
+        if (painter) {
+            painter->setFont(look.font(Type::Title));
+            painter->setPen(c.of(m_check.grade).text);
+            drawLine(*painter, QRectF(x, y, look.pxF(60), 2 * half), Qt::AlignLeft,
+                     marginText(m_check, m_system), false);
+        }
+        y += 2 * half + look.pxF(6);
+    }
+    if (m_check.wanted) {
+        const QString wanted = m_check.kind == verdict::CheckKind::Fit
+                                   ? checkFigure(*m_check.wanted, m_check.unit, m_system)
+                                   : local(units::number(*m_check.wanted));
+        text(tr("Wanted %1 or more.").arg(wanted), Type::Row, c.ink);
+    }
+    text(local(m_check.basis), Type::Row, c.ink);
+    text(QString::fromStdString(m_check.source), Type::Label, c.muted);
+    return y + look.pxF(6);
+}
+
+} // namespace pw::gui

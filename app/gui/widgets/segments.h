@@ -1,0 +1,34 @@
+#pragma once
+
+#include "app/gui/widgets/look.h"
+
+#include <QStringList>
+#include <QWidget>
+
+class QButtonGroup;
+
+namespace pw::gui {
+
+/// A row of words of which one is chosen. Left and right go along it.
+class Segments : public QWidget {
+    Q_OBJECT
+
+public:
+    Segments(const QStringList& words, const QString& name, QWidget* parent = nullptr);
+
+    int current() const;
+    void setCurrent(int index);
+
+Q_SIGNALS:
+    /// By the user's hand only.
+    void chosen(int index);
+
+protected:
+    void paintEvent(QPaintEvent*) override;
+
+private:
+    void relayout();
+    QButtonGroup* m_group;
+};
+
+} // namespace pw::gui

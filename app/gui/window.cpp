@@ -1,0 +1,448 @@
+#include "app/gui/window.h"
+
+#include "app/gui/models/field_text.h"
+#include "app/gui/models/new_job.h"
+#include "app/gui/panels/figures_panel.h"
+#include "app/gui/panels/top_bar.h"
+#include "app/gui/panels/verdict_panel.h"
+#include "app/gui/samples.h"
+#include "app/gui/views/plan_view.h"
+#include "app/gui/widgets/look.h"
+#include "app/gui/widgets/verdict_head.h"
+#include "app/gui/widgets/word_button.h"
+
+#include <QAction>
+#include <QActionGroup>
+#include <QApplication>
+#include <QCloseEvent>
+#include <QDragEnterEvent>
+#include <QDropEvent>
+#include <QFileInfo>
+#include <QKeySequence>
+#include <QMenu>
+#include <QMimeData>
+#include <QSplitter>
+#include <QTimer>
+#include <QUrl>
+#include <QVBoxLayout>
+
+namespace pw::gui {
+
+using jobfile::Tree;
+
+namespace {
+
+QString fileName(const std::filesystem::path& file) {
+    return QString::fromStdString(file.filename().string());
+}
+
+bool mayBeMade(verdict::Grade grade) {
+    return grade == verdict::Grade::Holds || grade == verdict::Grade::Thin;
+}
+
+} // namespace
+
+Window::Window(Engine engine, Questions questions)
+    : m_engine(std::move(engine)), m_questions(std::move(questions)), m_document(new Document(this)),
+      m_checker(new Checker(m_engine.check, this)), m_units(settings::unitSystem()),
+      m_systemDark(QApplication::palette().color(QPalette::Window).lightness() < 128),
+      m_menu(new QMenu(this)), m_splitter(new QSplitter(Qt::Horizontal, this)) {
+    setAcceptDrops(true);
+    setWindowTitle(QStringLiteral("Platewright"));
+    applyLook();
+    m_document->startNew(newJob(NewJob::CompressRing, m_units));
+
+    m_top = new TopBar(m_menu, this);
+    m_notice = new NoticeBar(this);
+    m_figures = new FiguresPanel(*m_document, this);
+    m_plan = new PlanView(*m_document, this);
+    m_verdict = new VerdictPanel(this);
+    // The section and the thickness ladder get their place below the plan, in this column.
+    auto* middle = new QWidget(this);
+    auto* middleColumn = new QVBoxLayout(middle);
+    middleColumn->setContentsMargins(0, 0, 0, 0);
+    middleColumn->setSpacing(0);
+    middleColumn->addWidget(m_plan, 1);
+
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(m_top);
+    column->addWidget(m_notice);
+    column->addWidget(m_splitter, 1);
+    m_splitter->addWidget(m_figures);
+    m_splitter->addWidget(middle);
+    m_splitter->addWidget(m_verdict);
+    m_splitter->setHandleWidth(1);
+    m_splitter->setChildrenCollapsible(false);
+    m_splitter->setStretchFactor(0, 0);
+    m_splitter->setStretchFactor(1, 1);
+    m_splitter->setStretchFactor(2, 0);
+    connect(m_splitter, &QSplitter::splitterMoved, this, [this] { m_columnsPlaced = true; });
+
+    connect(m_document, &Document::changed, this, &Window::jobChanged);
+    connect(m_document, &Document::fileChanged, this, &Window::fileChanged);
+    connect(&m_document->undoStack(), &QUndoStack::indexChanged, this, &Window::fileChanged);
+    connect(m_checker, &Checker::answered, this, &Window::answer);
+    connect(m_checker, &Checker::slow, m_verdict, &VerdictPanel::setBusy);
+    connect(m_checker, &Checker::failed, this, [this](quint64 revision, const QString& what) {
+        if (revision == m_document->revision())
+            m_verdict->setFailure(what);
+    });
+    connect(m_top, &TopBar::undo, &m_document->undoStack(), &QUndoStack::undo);
+    connect(m_top, &TopBar::redo, &m_document->undoStack(), &QUndoStack::redo);
+    connect(m_top, &TopBar::unitsChosen, this, &Window::setUnits);
+    connect(m_top, &TopBar::cutFile, this, &Window::writeCut);
+    connect(m_top, &TopBar::solid, this, &Window::writeSolid);
+    connect(m_plan, &PlanView::picked, this, [this](PlanPart part) { m_figures->openPart(part); });
+    connect(m_figures, &FiguresPanel::fieldEntered, m_plan, &PlanView::light);
+    connect(m_verdict, &VerdictPanel::checkPicked, m_plan, &PlanView::showPlaces);
+    connect(m_verdict, &VerdictPanel::mendAsked, this, &Window::mend);
+    connect(m_verdict, &VerdictPanel::fieldAsked, this,
+            [this](const std::string& path) { m_figures->openField(path, true); });
+    buildMenu();
+    setTabOrder(m_top, m_figures);
+    setTabOrder(m_figures, m_plan);
+    setTabOrder(m_plan, m_verdict);
+
+    m_top->setUnits(m_units);
+    m_figures->setUnits(m_units);
+    m_plan->setUnits(m_units);
+    m_verdict->setUnits(m_units);
+    resize(1366, 768);
+    restoreGeometry(settings::windowGeometry());
+    if (const auto state = settings::splitterState(); !state.isEmpty())
+        m_columnsPlaced = m_splitter->restoreState(state);
+    jobChanged();
+    fileChanged();
+}
+
+Window::~Window() = default;
+
+// --- Look
+
+void Window::applyLook() {
+    m_applyingLook = true;
+    const auto chosen = settings::colours();
+    const bool dark =
+        chosen == settings::Colours::Dark || (chosen == settings::Colours::Follow && m_systemDark);
+    const double scale = Look::scaleOfUserFont(QApplication::font()) * settings::textSize();
+    Look::now().set(dark ? Tone::Dark : Tone::Light, scale);
+    setPalette(Look::now().colours().forQt());
+    setFont(Look::now().font(Type::Button));
+    m_menu->setFont(Look::now().font(Type::Button));
+    m_applyingLook = false;
+    if (!m_columnsPlaced)
+        layoutColumns();
+    update();
+}
+
+void Window::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::ApplicationPaletteChange && !m_applyingLook) {
+        m_systemDark = QApplication::palette().color(QPalette::Window).lightness() < 128;
+        applyLook();
+    } else if (event->type() == QEvent::ApplicationFontChange && !m_applyingLook) {
+        applyLook();
+    }
+}
+
+void Window::resizeEvent(QResizeEvent*) {
+    if (!m_columnsPlaced)
+        layoutColumns();
+}
+
+void Window::layoutColumns() {
+    if (m_splitter->count() < 3)
+        return;
+    // The sides keep their share of a 1366 px window between what they need and 420 px; the plan takes the
+    // rest. Very large type may not push the plan out of the window.
+    const auto side = [this](double design) {
+        const double share = design * width() / 1366.0;
+        const double wanted =
+            std::clamp(share, design * 0.9, std::max(420.0, design)) * std::max(1.0, Look::now().scale());
+        return static_cast<int>(std::min(wanted, std::max(width() * 0.33, design * 0.9)));
+    };
+    const int left = side(316), right = side(330);
+    m_splitter->setSizes({left, std::max(width() - left - right - 2, 100), right});
+}
+
+// --- Menu
+
+void Window::buildMenu() {
+    const auto add = [this](QMenu* menu, const QString& words, const QKeySequence& keys, auto&& slot) {
+        QAction* action = menu->addAction(words);
+        action->setShortcut(keys);
+        connect(action, &QAction::triggered, this, slot);
+        addAction(action); // a shortcut counts while the menu is closed as well
+        return action;
+    };
+    auto* fresh = m_menu->addMenu(tr("New"));
+    add(fresh, tr("Squeeze: disc over a full ring"), QKeySequence::New,
+        [this] { startNew(newJob(NewJob::CompressRing, m_units)); });
+    add(fresh, tr("Squeeze: bar, two at a time"), {},
+        [this] { startNew(newJob(NewJob::CompressBar, m_units)); });
+    add(fresh, tr("Pull: plate with bolts"), {}, [this] { startNew(newJob(NewJob::PullBolts, m_units)); });
+    add(m_menu, tr("Open…"), QKeySequence::Open, [this] {
+        if (!maybeSave())
+            return;
+        const auto file = m_questions.openPath(this);
+        if (!file.empty())
+            openFile(file);
+    });
+    add(m_menu, tr("Save"), QKeySequence::Save, [this] { save(); });
+    add(m_menu, tr("Save as…"), QKeySequence::SaveAs, [this] { saveAs(); });
+    fillSamples(m_menu->addMenu(tr("Samples")));
+    m_menu->addSeparator();
+    auto* undo = new QAction(tr("Undo"), this);
+    undo->setShortcut(QKeySequence::Undo);
+    connect(undo, &QAction::triggered, &m_document->undoStack(), &QUndoStack::undo);
+    addAction(undo);
+    auto* redo = new QAction(tr("Redo"), this);
+    redo->setShortcuts({QKeySequence(QKeySequence::Redo), QKeySequence(Qt::CTRL | Qt::Key_Y)});
+    connect(redo, &QAction::triggered, &m_document->undoStack(), &QUndoStack::redo);
+    addAction(redo);
+
+    auto* colours = m_menu->addMenu(tr("Colours"));
+    auto* colourGroup = new QActionGroup(this);
+    for (const auto& [words, value] :
+         {std::pair(tr("As the desktop"), settings::Colours::Follow),
+          std::pair(tr("Light"), settings::Colours::Light), std::pair(tr("Dark"), settings::Colours::Dark)}) {
+        auto* action = add(colours, words, {}, [this, value = value] {
+            settings::setColours(value);
+            applyLook();
+        });
+        action->setCheckable(true);
+        action->setActionGroup(colourGroup);
+        action->setChecked(settings::colours() == value);
+    }
+    auto* sizes = m_menu->addMenu(tr("Text size"));
+    auto* sizeGroup = new QActionGroup(this);
+    for (const double times : {1.0, 1.25, 1.5, 2.0}) {
+        auto* action = add(sizes, tr("%1 %").arg(qRound(times * 100)), {}, [this, times] {
+            settings::setTextSize(times);
+            m_columnsPlaced = false;
+            applyLook();
+        });
+        action->setCheckable(true);
+        action->setActionGroup(sizeGroup);
+        action->setChecked(settings::textSize() == times);
+    }
+    m_menu->addSeparator();
+    add(m_menu, tr("Quit"), QKeySequence::Quit, [this] { close(); });
+}
+
+void Window::fillSamples(QMenu* menu) {
+    for (const auto& sample : samples())
+        connect(menu->addAction(sample.title), &QAction::triggered, this, [this, file = sample.file] {
+            if (maybeSave())
+                openFile(file.toStdString());
+        });
+    menu->setEnabled(!menu->isEmpty());
+}
+
+// --- Job
+
+void Window::jobChanged() {
+    QStringList unknown;
+    for (const auto& key : m_document->reading().unknownKeys)
+        unknown << QString::fromStdString(key);
+    if (!unknown.isEmpty())
+        m_notice->say(tr("Not known here and kept as it is: %1.").arg(unknown.join(QStringLiteral(", "))));
+    else if (m_notice->words().startsWith(tr("Not known here")))
+        m_notice->say({});
+    checkNow();
+    fileChanged();
+}
+
+void Window::checkNow() {
+    job::Job job = m_document->job();
+    // The answer's sentences use the unit the window shows.
+    job.preferred = m_units;
+    m_checker->ask(job, m_document->revision());
+}
+
+void Window::answer(quint64 revision, std::shared_ptr<const engine::Report> report) {
+    if (revision != m_document->revision())
+        return;
+    m_report = std::move(report);
+    m_reportRevision = revision;
+    m_plan->setReport(m_report);
+    m_verdict->setReport(m_report);
+    m_figures->setReport(m_report);
+}
+
+void Window::fileChanged() {
+    auto& undo = m_document->undoStack();
+    m_top->setHistory(undo.canUndo(), undo.undoText(), undo.canRedo(), undo.redoText());
+    const bool named = !m_document->path().empty();
+    if (m_document->isChanged())
+        m_top->setFileWords(named ? tr("Changed since saved") : tr("Not saved yet"));
+    else
+        m_top->setFileWords(named ? tr("Saved") : tr("New job"));
+    setWindowTitle(tr("%1 - Platewright").arg(m_document->name()));
+    setWindowModified(m_document->isChanged());
+}
+
+void Window::setUnits(units::System system) {
+    if (system == m_units)
+        return;
+    m_units = system;
+    settings::setUnitSystem(system);
+    m_top->setUnits(system);
+    m_figures->setUnits(system);
+    m_plan->setUnits(system);
+    m_verdict->setUnits(system);
+    checkNow();
+}
+
+void Window::mend(const engine::Change& change) {
+    // A bare number in a change counts in the file's own unit only where the file says so; text stays text.
+    bool isNumber = false;
+    const double number = QLocale::c().toDouble(QString::fromStdString(change.value), &isNumber);
+    m_document->edit(change.field, isNumber ? Tree(number) : Tree(change.value),
+                     QString::fromStdString(change.what));
+}
+
+void Window::startNew(Tree tree) {
+    if (!maybeSave())
+        return;
+    m_notice->say({});
+    m_document->startNew(std::move(tree));
+    m_plan->fit();
+    m_figures->openGroup("stations");
+}
+
+bool Window::openFile(const std::filesystem::path& file) {
+    const auto opened = m_document->open(file);
+    if (!opened) {
+        m_notice->say(tr("%1 could not be opened: %2")
+                          .arg(fileName(file), QString::fromStdString(opened.problem().message)));
+        return false;
+    }
+    if (m_document->reading().unknownKeys.empty())
+        m_notice->say({});
+    settings::setLastFolder(QFileInfo(QString::fromStdString(file.string())).absolutePath());
+    m_plan->fit();
+    return true;
+}
+
+bool Window::save() {
+    if (m_document->path().empty())
+        return saveAs();
+    const auto saved = m_document->save();
+    if (!saved)
+        m_notice->say(
+            tr("%1 could not be saved: %2. The job is still here.")
+                .arg(fileName(m_document->path()), QString::fromStdString(saved.problem().message)));
+    return saved.ok();
+}
+
+bool Window::saveAs() {
+    QString proposal = settings::lastFolder() + QLatin1Char('/') +
+                       (m_document->path().empty() ? m_document->name() + QStringLiteral(".plate.json")
+                                                   : fileName(m_document->path()));
+    std::filesystem::path file =
+        m_questions.savePath(this, tr("Save the job"), proposal, tr("Jobs (*.plate.json)"));
+    if (file.empty())
+        return false;
+    if (!file.string().ends_with(".json"))
+        file += ".plate.json";
+    const auto saved = m_document->saveAs(file);
+    if (!saved) {
+        m_notice->say(tr("%1 could not be saved: %2. The job is still here.")
+                          .arg(fileName(file), QString::fromStdString(saved.problem().message)));
+        return false;
+    }
+    settings::setLastFolder(QFileInfo(QString::fromStdString(file.string())).absolutePath());
+    return true;
+}
+
+bool Window::maybeSave() {
+    if (!m_document->isChanged())
+        return true;
+    switch (m_questions.unsaved(this, m_document->name())) {
+    case Questions::Unsaved::Save:
+        return save();
+    case Questions::Unsaved::Discard:
+        return true;
+    case Questions::Unsaved::Cancel:
+        break;
+    }
+    return false;
+}
+
+// --- Files
+
+void Window::write(const QString& title, const QString& suffix, const QString& filter,
+                   const WriteFunction& writer) {
+    if (!m_report || m_checker->isBusy() || m_reportRevision != m_document->revision()) {
+        m_notice->say(tr("The verdict is still being worked out. Try again in a moment."));
+        return;
+    }
+    bool anyway = false;
+    if (!mayBeMade(m_report->grade)) {
+        anyway = m_questions.really(this, title,
+                                    tr("The verdict is “%1”. %2\n\nThe file will say so on its face.")
+                                        .arg(verdictWord(m_report->grade), local(m_report->reason)),
+                                    tr("Write it all the same"));
+        if (!anyway)
+            return;
+    }
+    QString name = m_document->path().empty() ? m_document->name() : fileName(m_document->path());
+    if (name.endsWith(QLatin1String(".plate.json")))
+        name.chop(11);
+    std::filesystem::path file =
+        m_questions.savePath(this, title, settings::lastFolder() + QLatin1Char('/') + name + suffix, filter);
+    if (file.empty())
+        return;
+    if (!file.has_extension())
+        file += suffix.toStdString();
+    job::Job job = m_document->job();
+    job.preferred = m_units;
+    const auto written = writer(job, *m_report, file, anyway);
+    if (written)
+        m_notice->say(tr("Written: %1").arg(fileName(file)));
+    else
+        m_notice->say(tr("%1 was not written: %2")
+                          .arg(fileName(file), QString::fromStdString(written.problem().message)));
+}
+
+void Window::writeCut() {
+    write(tr("Cut file"), QStringLiteral(".dxf"), tr("Drawing for the table (*.dxf)"), m_engine.writeCut);
+}
+
+void Window::writeSolid() {
+    write(tr("Solid"), QStringLiteral(".step"), tr("Solid (*.step *.stp)"), m_engine.writeSolid);
+}
+
+void Window::closeEvent(QCloseEvent* event) {
+    // What stands half typed in a field counts before it is asked for.
+    if (auto* focus = QApplication::focusWidget(); focus && isAncestorOf(focus))
+        focus->clearFocus();
+    if (!maybeSave()) {
+        event->ignore();
+        return;
+    }
+    settings::setWindowGeometry(saveGeometry());
+    if (m_columnsPlaced)
+        settings::setSplitterState(m_splitter->saveState());
+    event->accept();
+}
+
+void Window::dragEnterEvent(QDragEnterEvent* event) {
+    if (event->mimeData()->hasUrls() && event->mimeData()->urls().first().isLocalFile())
+        event->acceptProposedAction();
+}
+
+void Window::dropEvent(QDropEvent* event) {
+    const QString file = event->mimeData()->urls().first().toLocalFile();
+    event->acceptProposedAction();
+    // Asking would hold up the program the file was dragged from.
+    QTimer::singleShot(0, this, [this, file] {
+        if (maybeSave())
+            openFile(file.toStdString());
+    });
+}
+
+} // namespace pw::gui

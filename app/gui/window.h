@@ -1,0 +1,114 @@
+#pragma once
+
+#include "app/gui/document/checker.h"
+#include "app/gui/document/document.h"
+#include "app/gui/settings/settings.h"
+
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <QWidget>
+
+class QActionGroup;
+class QMenu;
+class QSplitter;
+
+namespace pw::gui {
+
+class FiguresPanel;
+class NoticeBar;
+class PlanView;
+class TopBar;
+class VerdictPanel;
+
+using WriteFunction = std::function<util::Status(const job::Job&, const engine::Report&,
+                                                 const std::filesystem::path&, bool anyway)>;
+
+/// What the window asks of the program without a screen.
+struct Engine {
+    CheckFunction check;
+    WriteFunction writeCut, writeSolid;
+};
+
+/// What the window asks of the person, apart from the job's figures. Tests answer instead.
+struct Questions {
+    enum class Unsaved { Save, Discard, Cancel };
+    std::function<Unsaved(QWidget*, const QString& name)> unsaved;
+    std::function<bool(QWidget*, const QString& title, const QString& words, const QString& yes)> really;
+    std::function<std::filesystem::path(QWidget*)> openPath;
+    std::function<std::filesystem::path(QWidget*, const QString& title, const QString& proposal,
+                                        const QString& filter)>
+        savePath;
+
+    /// Qt's own dialogs.
+    static Questions dialogs();
+};
+
+/// One window, one job.
+class Window : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit Window(Engine engine, Questions questions = Questions::dialogs());
+    ~Window() override;
+
+    /// Opens a file; trouble stands in the bar under the top bar and nothing is lost.
+    bool openFile(const std::filesystem::path& file);
+
+    Document& document() { return *m_document; }
+    FiguresPanel& figures() { return *m_figures; }
+    PlanView& plan() { return *m_plan; }
+    VerdictPanel& verdict() { return *m_verdict; }
+    NoticeBar& notice() { return *m_notice; }
+    TopBar& topBar() { return *m_top; }
+    std::shared_ptr<const engine::Report> report() const { return m_report; }
+    bool isChecking() const { return m_checker->isBusy(); }
+
+    void setUnits(units::System system);
+    bool save();
+    bool saveAs();
+    void writeCut();
+    void writeSolid();
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void buildMenu();
+    void fillSamples(QMenu* menu);
+    void applyLook();
+    void layoutColumns();
+    void jobChanged();
+    void fileChanged();
+    void checkNow();
+    void answer(quint64 revision, std::shared_ptr<const engine::Report> report);
+    void mend(const engine::Change& change);
+    bool maybeSave();
+    void startNew(jobfile::Tree tree);
+    void write(const QString& title, const QString& suffix, const QString& filter,
+               const WriteFunction& writer);
+
+    Engine m_engine;
+    Questions m_questions;
+    Document* m_document;
+    Checker* m_checker;
+    std::shared_ptr<const engine::Report> m_report;
+    quint64 m_reportRevision = 0;
+    units::System m_units;
+    bool m_systemDark = false;
+    bool m_columnsPlaced = false;
+    bool m_applyingLook = false;
+    QMenu* m_menu;
+    TopBar* m_top;
+    NoticeBar* m_notice;
+    QSplitter* m_splitter;
+    FiguresPanel* m_figures;
+    PlanView* m_plan;
+    VerdictPanel* m_verdict;
+};
+
+} // namespace pw::gui

@@ -1,0 +1,109 @@
+#include "app/gui/document/document.h"
+
+#include "tests/app/gui/support/fake_engine.h"
+
+#include <gtest/gtest.h>
+#include <QSignalSpy>
+#include <QTemporaryDir>
+
+namespace pw::gui {
+namespace {
+
+using jobfile::Tree;
+using testing::eightPinJob;
+
+class DocumentTest : public ::testing::Test {
+protected:
+    DocumentTest() { document.startNew(eightPinJob()); }
+    std::string at(const char* path) const {
+        const Tree* value = document.tree().at(path);
+        return value && value->text() ? *value->text() : std::string();
+    }
+    Document document;
+};
+
+TEST_F(DocumentTest, edits_undoes_and_does_again) {
+    document.edit("plate.bore", "28 mm", "Bore");
+    EXPECT_DOUBLE_EQ(document.job().plate.bore->mm(), 28);
+    document.undoStack().undo();
+    EXPECT_EQ(at("plate.bore"), "26 mm");
+    EXPECT_DOUBLE_EQ(document.job().plate.bore->mm(), 26);
+    document.undoStack().redo();
+    EXPECT_EQ(at("plate.bore"), "28 mm");
+}
+
+TEST_F(DocumentTest, makes_one_step_of_a_drag_and_two_of_two_drags) {
+    const int first = document.newGesture();
+    for (const char* size : {"27 mm", "28 mm", "29 mm"})
+        document.edit("plate.bore", size, "Bore", first);
+    EXPECT_EQ(document.undoStack().count(), 1);
+    const int second = document.newGesture();
+    document.edit("plate.bore", "30 mm", "Bore", second);
+    EXPECT_EQ(document.undoStack().count(), 2);
+    document.undoStack().undo();
+    EXPECT_EQ(at("plate.bore"), "29 mm");
+    document.undoStack().undo();
+    EXPECT_EQ(at("plate.bore"), "26 mm");
+}
+
+TEST_F(DocumentTest, does_not_merge_two_figures_of_one_gesture) {
+    const int gesture = document.newGesture();
+    document.edit("plate.bore", "27 mm", "Bore", gesture);
+    document.edit("plate.thickness", "12 mm", "Thickness", gesture);
+    EXPECT_EQ(document.undoStack().count(), 2);
+}
+
+TEST_F(DocumentTest, forgets_a_drag_that_ends_where_it_began) {
+    const int gesture = document.newGesture();
+    document.edit("plate.bore", "27 mm", "Bore", gesture);
+    document.edit("plate.bore", "26 mm", "Bore", gesture);
+    EXPECT_EQ(document.undoStack().count(), 0);
+    EXPECT_FALSE(document.isChanged());
+}
+
+TEST_F(DocumentTest, says_nothing_when_nothing_changes) {
+    QSignalSpy changed(&document, &Document::changed);
+    const auto revision = document.revision();
+    document.edit("plate.bore", "26 mm", "Bore");
+    EXPECT_EQ(changed.count(), 0);
+    EXPECT_EQ(document.revision(), revision);
+}
+
+TEST_F(DocumentTest, takes_a_figure_out_when_it_is_emptied) {
+    document.edit("stations.keeper", Tree(), "Keeper");
+    EXPECT_EQ(document.tree().at("stations.keeper"), nullptr);
+    EXPECT_FALSE(document.job().stations.keeper);
+}
+
+TEST_F(DocumentTest, tells_what_the_reader_would_object_to_and_changes_nothing) {
+    const auto before = document.revision();
+    EXPECT_TRUE(document.objection("stations.access_hole", "20 mmm"));
+    EXPECT_TRUE(document.objection("stations.access_hole", "-3 mm"));
+    EXPECT_FALSE(document.objection("stations.access_hole", "7/8 in"));
+    EXPECT_EQ(document.revision(), before);
+}
+
+TEST_F(DocumentTest, saves_and_opens_what_was_typed_to_the_letter) {
+    QTemporaryDir folder;
+    const std::filesystem::path file = folder.filePath("job.plate.json").toStdString();
+    document.edit("stations.access_hole", "2 11/32\"", "Access hole");
+    EXPECT_TRUE(document.isChanged());
+    ASSERT_TRUE(document.saveAs(file).ok());
+    EXPECT_FALSE(document.isChanged());
+
+    Document again;
+    ASSERT_TRUE(again.open(file).ok());
+    EXPECT_EQ(again.tree(), document.tree());
+    EXPECT_FALSE(again.isChanged());
+    EXPECT_EQ(again.path(), file);
+}
+
+TEST_F(DocumentTest, keeps_the_job_when_a_file_cannot_be_opened) {
+    document.edit("plate.bore", "28 mm", "Bore");
+    EXPECT_FALSE(document.open("no/such/file.plate.json").ok());
+    EXPECT_EQ(at("plate.bore"), "28 mm");
+    EXPECT_TRUE(document.undoStack().canUndo());
+}
+
+} // namespace
+} // namespace pw::gui

@@ -1,0 +1,26 @@
+#include "app/gui/widgets/look.h"
+#include "tests/app/gui/support/grab.h"
+
+#include <gtest/gtest.h>
+#include <QApplication>
+#include <QTemporaryDir>
+#include <string_view>
+
+/// The tests of the window, without a screen. `--grab FOLDER` writes pictures of the window's states instead,
+/// for looking at.
+int main(int argc, char** argv) {
+    if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    // Preferences of whoever runs the tests stay as they are.
+    QTemporaryDir settings;
+    qputenv("XDG_CONFIG_HOME", settings.path().toUtf8());
+    qputenv("LC_ALL", "C.UTF-8");
+    QApplication application(argc, argv);
+    QApplication::setStyle(QStringLiteral("Fusion"));
+    QLocale::setDefault(QLocale::c());
+    pw::gui::Look::now().setLessMotion(true);
+    if (argc == 3 && std::string_view(argv[1]) == "--grab")
+        return pw::testing::grabWindows(QString::fromLocal8Bit(argv[2]));
+    ::testing::InitGoogleTest(&argc, argv);
+    return RUN_ALL_TESTS();
+}
