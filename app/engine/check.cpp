@@ -25,6 +25,10 @@ using units::Length;
 using verdict::Check;
 using verdict::Grade;
 
+/// Land taken where neither it nor the retainer is given, over the access hole. Common practice, no published
+/// source.
+constexpr double kLandOverHole = 1.4;
+
 /// Deflections past this part of the thickness are stiffer in truth than a small-deflection solution says.
 constexpr double kMembraneDeflection = 0.5;
 
@@ -114,8 +118,13 @@ private:
         append(m_report.assumptions, m_pack.assumptions);
         for (const util::Problem& p : m_pack.problems)
             m_report.problems.push_back(p);
-        for (const util::Problem& p : m_pack.missing)
-            need(Missing{p.field, p.message});
+        // With a load to be had, what else is missing only leaves its own check open.
+        for (const util::Problem& p : m_pack.missing) {
+            if (m_pack.known())
+                append(m_report.assumptions, {"Not worked out for want of " + p.field + ": " + p.message});
+            else
+                need(Missing{p.field, "Needed: " + p.message + "."});
+        }
         if (!m_pack.known()) {
             if (m_job.work == job::Work::Pull && m_job.springs.empty() && !m_job.load.total)
                 need(Missing{
@@ -150,6 +159,12 @@ private:
         if (!m_job.plate.thickness)
             need("plate.thickness");
         m_report.landOutside = m_assumed.land;
+        if (!m_report.landOutside && m_job.stations.accessHole) {
+            m_report.landOutside = *m_job.stations.accessHole * kLandOverHole;
+            append(m_report.assumptions,
+                   {"The land is not given: taken as " + units::show(*m_report.landOutside, m_job.preferred) +
+                    " for the bending. Measure the retainer across."});
+        }
         if (!m_report.landOutside && !m_report.stations.empty())
             need("stations.land");
     }

@@ -93,7 +93,8 @@ std::string figures(const Report& report) {
     return out;
 }
 
-/// What does not hold in full, what holds in a few words: the numbers behind it stand in the window and in --json.
+/// What does not hold in full, what holds in a few words: the numbers behind it stand in the window and in
+/// --json.
 std::string checkRows(const Report& report) {
     if (report.checks.empty())
         return {};

@@ -146,7 +146,7 @@ TEST(PlateSolution, MeetsTimoshenkoTable3CaseOneWithinOnePercent) {
         }
         ++compared;
     }
-    EXPECT_GE(compared, 8);
+    EXPECT_EQ(compared, 7); // all its rows
 }
 
 TEST(PlateSolution, DoesNotLockFromThickToVeryThin) {
@@ -199,7 +199,7 @@ TEST(PlateSolution, SparseFactorisationAgreesWithADenseOne) {
     const Mesh mesh = annulusMesh(20, 60, sector.opening(), 3, 2);
     const Mesh turned = [&] {
         Mesh m = mesh;
-        m.nodes = Eigen::Rotation2Dd(0.2) * m.nodes;
+        m.nodes = Eigen::Matrix2Xd(Eigen::Rotation2Dd(0.2).toRotationMatrix() * mesh.nodes);
         return m;
     }();
     const PlateModel model(turned, sector);
@@ -220,7 +220,7 @@ TEST(PlateSolution, TurningTheWholePlateTurnsTheAnswerAndNothingElse) {
     const auto solve = [](double turn) {
         const Sector sector{10, turn};
         Mesh mesh = annulusMesh(12, 60, sector.opening(), 5, 3);
-        mesh.nodes = Eigen::Rotation2Dd(turn) * mesh.nodes;
+        mesh.nodes = Eigen::Matrix2Xd(Eigen::Rotation2Dd(turn).toRotationMatrix() * mesh.nodes);
         const PlateModel model(mesh, sector);
         Eigen::VectorXd f = pressureForces(mesh, sector, {{{0, 0}, 40, 50, 3000}});
         f += balance(mesh, sector, f, {{0, 0}, 12, 20, 0}).forces;
@@ -337,10 +337,11 @@ TEST(PlasticPlate, TakesNoSetBelowFirstYieldAndMoreSetTheFurtherItIsBent) {
     Eigen::VectorXd f = pressureForces(mesh, sector, {{{0, 0}, 45, 55, 6000}});
     f += balance(mesh, sector, f, {{0, 0}, 10, 22, 0}).forces;
     PlasticOptions options;
-    options.unloadFrom = {0.2, 1.5, 2.0, 2.5, 50};
+    options.unloadFrom = {0.2, 1.3, 1.6, 1.9, 50};
     const auto path = solvePlastic(model, 6, {200000, 0.3, 250}, f, options);
     ASSERT_TRUE(path);
     const auto set = [&](int i) {
+        EXPECT_GT(path->residual[i].size(), 0);
         return fromRingPlane(mesh, sector, path->residual[i], {{0, 0}, 10, 22, 0}).cwiseAbs().maxCoeff();
     };
     EXPECT_EQ(set(0), 0);
