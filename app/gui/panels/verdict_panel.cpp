@@ -39,7 +39,7 @@ public:
     }
 
     void set(const engine::Report* report, units::System system) {
-        m_stop = m_stopOther = m_rated = m_ratedOther = m_words = QString();
+        m_stop = m_stopOther = m_rated = m_ratedOther = m_words = m_brief = QString();
         m_short = false;
         if (report) {
             const auto& s = report->screw;
@@ -50,6 +50,7 @@ public:
             if (s.torque) {
                 const QString torque = shown(s.torque, system);
                 m_short = s.stopTorque && *s.stopTorque < *s.torque;
+                m_brief = VerdictPanel::tr("Full squeeze: %1").arg(torque);
                 m_words = m_short ? VerdictPanel::tr("Not enough: full squeeze takes %1.").arg(torque)
                                   : VerdictPanel::tr("Full squeeze takes %1 on the wrench.").arg(torque);
             } else if (report->load.total) {
@@ -122,7 +123,8 @@ private:
         }
         if (!m_words.isEmpty()) {
             const Type type = m_short ? Type::ButtonBold : Type::Button;
-            const auto wrapped = wrapText(m_words, look.font(type), inner);
+            const auto wrapped =
+                wrapText(m_compact && !m_brief.isEmpty() ? m_brief : m_words, look.font(type), inner);
             if (painter) {
                 painter->setFont(look.font(type));
                 painter->setPen(m_short ? c.sets.text : c.ink);
@@ -138,7 +140,7 @@ private:
         return y + 1;
     }
 
-    QString m_stop, m_stopOther, m_rated, m_ratedOther, m_words;
+    QString m_stop, m_stopOther, m_rated, m_ratedOther, m_words, m_brief;
     bool m_short = false, m_compact = false;
 };
 
@@ -368,6 +370,7 @@ void VerdictPanel::settleRoom() {
     const bool compact = height() < look.px(520);
     m_head->setCompact(compact);
     m_figures->setCompact(compact);
+    m_listHead->setVisible(!compact && m_report && !m_report->checks.empty());
     // All cautions stand when the head, the figures and eight rows still fit above them.
     const int above = m_head->heightForWidth(width()) + look.px(120 + 27 + 8 * 35);
     m_cautions->setRoom(height() - above >= m_cautions->heightOfAll(width()), compact);
@@ -425,8 +428,8 @@ void VerdictPanel::refresh() {
             m_needed->setVisible(true);
         }
     }
-    settleRoom();
     showRows();
+    settleRoom();
 }
 
 void VerdictPanel::showRows() {
@@ -447,7 +450,6 @@ void VerdictPanel::showRows() {
         m_rows[i]->set(m_report->checks[i], m_units);
         m_rows[i]->setOpen(!m_openId.empty() && m_report->checks[i].id == m_openId);
     }
-    m_listHead->setVisible(count > 0);
     foldRows();
 }
 

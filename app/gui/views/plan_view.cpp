@@ -173,6 +173,13 @@ void PlanView::settleField() {
         // One of each kind: by symmetry the others are the same.
         std::vector<outline::Ligament> kinds;
         for (const auto& ligament : m_ligaments) {
+            // Between two edges with a hole in between there is no ligament to speak of.
+            bool inSteel = true;
+            for (const double t : {0.2, 0.35, 0.5, 0.65, 0.8})
+                inSteel = inSteel && shape::containsMaterial(
+                                         *m_report->region, ligament.onA + t * (ligament.onB - ligament.onA));
+            if (!inSteel)
+                continue;
             const bool known = std::ranges::any_of(kinds, [&](const outline::Ligament& k) {
                 return (k.a == ligament.a && k.b == ligament.b) || (k.a == ligament.b && k.b == ligament.a);
             });

@@ -52,7 +52,7 @@ double CheckRow::barWidth(double rowWidth) {
 }
 
 double CheckRow::valueWidth() {
-    return Look::now().pxF(54);
+    return Look::now().pxF(58);
 }
 
 void CheckRow::set(const verdict::Check& check, units::System system) {

@@ -14,7 +14,8 @@ namespace pw::gui {
 
 namespace {
 
-constexpr int kReasonLines = 3;
+// Two lines are the rule; a third beats losing the end of a reason, where there is room for it.
+constexpr int kReasonLines = 3, kCompactLines = 2;
 
 } // namespace
 
@@ -82,7 +83,8 @@ double VerdictHead::topHeight() const {
 
 int VerdictHead::heightForWidth(int width) const {
     const Look& look = Look::now();
-    const auto text = wrapText(m_reason, look.font(Type::Sentence), width - look.pxF(32), kReasonLines);
+    const auto text = wrapText(m_reason, look.font(Type::Sentence), width - look.pxF(32),
+                               m_compact ? kCompactLines : kReasonLines);
     return static_cast<int>(
         std::ceil(topHeight() + std::max(text.height(), m_compact ? 0 : 2 * text.lead) + look.pxF(12)));
 }
@@ -137,7 +139,9 @@ void VerdictHead::paintEvent(QPaintEvent*) {
     painter.setFont(look.font(Type::Sentence));
     const double inner = width() - 2 * left;
     if (!isBusy()) {
-        drawWrapped(painter, wrapText(m_reason, painter.font(), inner, kReasonLines), {left, topHeight()});
+        drawWrapped(painter,
+                    wrapText(m_reason, painter.font(), inner, m_compact ? kCompactLines : kReasonLines),
+                    {left, topHeight()});
         return;
     }
     painter.setOpacity(1);
