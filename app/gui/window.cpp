@@ -1,6 +1,7 @@
 #include "app/gui/window.h"
 
 #include "app/gui/models/field_text.h"
+#include "app/gui/models/missing_order.h"
 #include "app/gui/models/new_job.h"
 #include "app/gui/panels/figures_panel.h"
 #include "app/gui/panels/top_bar.h"
@@ -266,6 +267,11 @@ void Window::checkNow() {
 void Window::answer(quint64 revision, std::shared_ptr<const engine::Report> report) {
     if (revision != m_document->revision())
         return;
+    if (report->grade == verdict::Grade::Incomplete) {
+        auto ordered = std::make_shared<engine::Report>(*report);
+        orderMissing(*ordered, m_document->tree());
+        report = std::move(ordered);
+    }
     m_report = std::move(report);
     m_reportRevision = revision;
     m_plan->setReport(m_report);

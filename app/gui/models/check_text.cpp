@@ -2,6 +2,8 @@
 
 #include "app/gui/models/field_text.h"
 
+#include <cmath>
+
 namespace pw::gui {
 
 QString checkFigure(double value, const std::string& unit, units::System system) {
@@ -24,9 +26,16 @@ QString checkFigure(double value, const std::string& unit, units::System system)
 QString marginText(const verdict::Check& check, units::System system) {
     if (!check.margin)
         return check.grade == verdict::Grade::Incomplete ? QStringLiteral("?") : QString();
-    if (check.kind == verdict::CheckKind::Fit) // short: it stands in a narrow column
-        return checkFigure(*check.margin, check.unit, system)
+    if (check.kind == verdict::CheckKind::Fit) {
+        // Short: it stands in a narrow column. A dial does not read more than two figures of a hundredth.
+        double value = *check.margin;
+        const double unit = check.unit == "mm" && system == units::System::Inch ? units::kMmPerInch : 1.0;
+        if (check.unit == "mm" && std::abs(value / unit) < 0.1)
+            return local(units::number(std::round(value / unit * 1e4) / 1e4, 2)) +
+                   (unit == 1.0 ? QStringLiteral("\u00a0mm") : QStringLiteral("″"));
+        return checkFigure(value, check.unit, system)
             .replace(QStringLiteral("\u00a0in"), QStringLiteral("″"));
+    }
     return local(units::number(*check.margin, 2));
 }
 

@@ -124,6 +124,10 @@ void FieldEditor::show() {
     } else if (isNeeded(m_field, m_document, m_report, &words)) {
         m_box->setState(FieldState::Needed);
         m_box->setAssumed({});
+        // The box already says "needed", the label what; what is left is how to get it.
+        const qsizetype stop = words.indexOf(QStringLiteral(". "));
+        if (words.startsWith(QStringLiteral("Needed:")) && stop > 0)
+            words = words.mid(stop + 2);
         if (words.isEmpty())
             words = m_field.how;
         needed = true;

@@ -10,8 +10,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <QEvent>
 #include <QFontMetricsF>
 #include <QPainter>
+#include <QTimer>
 #include <QVBoxLayout>
 
 namespace pw::gui {
@@ -50,9 +52,12 @@ public:
             if (s.torque) {
                 const QString torque = shown(s.torque, system);
                 m_short = s.stopTorque && *s.stopTorque < *s.torque;
-                m_brief = VerdictPanel::tr("Full squeeze: %1").arg(torque);
+                m_brief = VerdictPanel::tr("Full squeeze takes %1.").arg(torque);
                 m_words = m_short ? VerdictPanel::tr("Not enough: full squeeze takes %1.").arg(torque)
                                   : VerdictPanel::tr("Full squeeze takes %1 on the wrench.").arg(torque);
+                const bool told =
+                    report->grade != verdict::Grade::Holds && report->grade != verdict::Grade::Incomplete;
+                m_colour = told ? Look::now().colours().of(report->grade).text : Look::now().colours().ink;
             } else if (report->load.total) {
                 m_words = VerdictPanel::tr("Full load is %1.")
                               .arg(local(units::show(report->load.total->high, system)));
@@ -127,7 +132,7 @@ private:
                 wrapText(m_compact && !m_brief.isEmpty() ? m_brief : m_words, look.font(type), inner);
             if (painter) {
                 painter->setFont(look.font(type));
-                painter->setPen(m_short ? c.sets.text : c.ink);
+                painter->setPen(m_short ? m_colour : c.ink);
                 drawWrapped(*painter, wrapped, {left, y});
             }
             y += wrapped.height();
@@ -142,6 +147,7 @@ private:
 
     QString m_stop, m_stopOther, m_rated, m_ratedOther, m_words, m_brief;
     bool m_short = false, m_compact = false;
+    QColor m_colour;
 };
 
 /// Cautions that apply: the first stands out. Never scrolls away. Where there is no room for all of them the
@@ -315,6 +321,7 @@ VerdictPanel::VerdictPanel(QWidget* parent)
     column->addWidget(m_cautions);
 
     m_scroll->setMinimumHeight(40);
+    m_scroll->installEventFilter(this);
     m_scroll->setWidget(m_list);
     auto* rows = new QVBoxLayout(m_list);
     rows->setContentsMargins(0, 0, 0, 0);
@@ -365,12 +372,19 @@ void VerdictPanel::resizeEvent(QResizeEvent*) {
     settleRoom();
 }
 
+bool VerdictPanel::eventFilter(QObject* watched, QEvent* event) {
+    // How many rows have room is known only once the column has been laid out.
+    if (watched == m_scroll && event->type() == QEvent::Resize)
+        QTimer::singleShot(0, this, &VerdictPanel::foldRows);
+    return QWidget::eventFilter(watched, event);
+}
+
 void VerdictPanel::settleRoom() {
     const Look& look = Look::now();
     const bool compact = height() < look.px(520);
     m_head->setCompact(compact);
     m_figures->setCompact(compact);
-    m_listHead->setVisible(!compact && m_report && !m_report->checks.empty());
+    m_listHead->setVisible(!compact && !m_rows.empty());
     // All cautions stand when the head, the figures and eight rows still fit above them.
     const int above = m_head->heightForWidth(width()) + look.px(120 + 27 + 8 * 35);
     m_cautions->setRoom(height() - above >= m_cautions->heightOfAll(width()), compact);
@@ -433,7 +447,10 @@ void VerdictPanel::refresh() {
 }
 
 void VerdictPanel::showRows() {
-    const std::size_t count = m_report ? m_report->checks.size() : 0;
+    // While figures are missing there is nothing to list: every check would only say so.
+    const bool asking =
+        m_report && m_report->grade == verdict::Grade::Incomplete && !m_report->missing.empty();
+    const std::size_t count = m_report && !asking ? m_report->checks.size() : 0;
     auto* column = static_cast<QVBoxLayout*>(m_list->layout());
     while (m_rows.size() < count) {
         auto* row = new CheckRow(m_list);
@@ -467,14 +484,24 @@ void VerdictPanel::pick(CheckRow* row) {
 
 void VerdictPanel::foldRows() {
     const int count = static_cast<int>(m_rows.size());
-    int notHolding = 0;
-    for (const auto* row : m_rows)
-        notHolding += row->check().grade != verdict::Grade::Holds;
+    int bad = 0, all = 0;
+    std::vector<int> heights;
+    for (const auto* row : m_rows) {
+        const auto grade = row->check().grade;
+        bad += grade != verdict::Grade::Holds && grade != verdict::Grade::Incomplete;
+        heights.push_back(row->heightForWidth(m_scroll->viewport()->width()));
+        all += heights.back();
+    }
     // What the column has room for without scrolling; more only for what does not hold.
-    const int line = Look::now().px(35);
-    const int room = m_scroll->height() + (m_more->isHidden() ? 0 : m_more->sizeHint().height());
-    const int kept =
-        count * line <= room ? count : std::max({notHolding, (room - m_more->sizeHint().height()) / line, 1});
+    const int link = m_more->sizeHint().height();
+    const int room = m_scroll->height() + (m_more->isHidden() ? 0 : link);
+    int kept = count;
+    if (all > room) {
+        int used = link;
+        for (kept = 0; kept < count && used + heights[static_cast<std::size_t>(kept)] <= room; ++kept)
+            used += heights[static_cast<std::size_t>(kept)];
+        kept = std::max({kept, bad, 1});
+    }
     bool folded = false, allHold = true;
     for (int i = 0; i < count; ++i) {
         const bool shown = m_all || i < kept || m_rows[static_cast<std::size_t>(i)]->isOpen();

@@ -55,6 +55,20 @@ double CheckRow::valueWidth() {
     return Look::now().pxF(58);
 }
 
+double CheckRow::titleRoom(double rowWidth) {
+    const Look& look = Look::now();
+    return rowWidth - look.pxF(16 + 32) - look.pxF(16) - valueWidth() - look.pxF(4) - barWidth(rowWidth) -
+           look.pxF(6);
+}
+
+int CheckRow::lineHeight(int rowWidth) const {
+    const Look& look = Look::now();
+    // A title that is too long even in the smaller type takes two lines.
+    const double wants =
+        QFontMetricsF(look.font(Type::Label)).horizontalAdvance(QString::fromStdString(m_check.title));
+    return look.px(wants > titleRoom(rowWidth) ? 44 : 35);
+}
+
 void CheckRow::set(const verdict::Check& check, units::System system) {
     m_check = check;
     m_system = system;
@@ -78,7 +92,7 @@ void CheckRow::setOpen(bool open) {
 }
 
 int CheckRow::heightForWidth(int width) const {
-    const int line = Look::now().px(35);
+    const int line = lineHeight(width);
     return m_open ? line + static_cast<int>(std::ceil(paintDetails(nullptr, width))) : line;
 }
 
@@ -91,18 +105,18 @@ QSize CheckRow::minimumSizeHint() const {
 }
 
 void CheckRow::resizeEvent(QResizeEvent*) {
-    m_button->setGeometry(0, 0, width(), Look::now().px(35));
+    m_button->setGeometry(0, 0, width(), lineHeight(width()));
 }
 
 void CheckRow::paintEvent(QPaintEvent*) {
-    m_button->setGeometry(0, 0, width(), Look::now().px(35));
+    m_button->setGeometry(0, 0, width(), lineHeight(width()));
     if (!m_open)
         return;
     const Palette& c = Look::now().colours();
     QPainter painter(this);
     painter.fillRect(rect(), c.field);
     painter.fillRect(QRect(0, 0, Look::now().px(4), height()), c.of(m_check.grade).text);
-    painter.translate(0, Look::now().px(35));
+    painter.translate(0, lineHeight(width()));
     paintDetails(&painter, width());
 }
 
@@ -114,20 +128,25 @@ void CheckRow::paintLine(QPainter& painter, const QRectF& line, bool focus) {
     const double left = look.pxF(16), right = line.right() - look.pxF(16);
     drawVerdictMark(painter, QRectF(left, line.top(), look.pxF(22), line.height()), m_check.grade, v.text);
 
-    // The figure; one too long for its place pushes into the bar's, not out of the row.
     const QString value = marginText(m_check, m_system);
     painter.setFont(look.font(Type::RowBold));
+    if (QFontMetricsF(painter.font()).horizontalAdvance(value) > valueWidth())
+        painter.setFont(look.font(Type::LabelBold));
     painter.setPen(c.ink);
     const double bar = barWidth(line.width()), barLeft = right - valueWidth() - look.pxF(4) - bar;
     drawLine(painter, QRectF(right - valueWidth(), line.top(), valueWidth(), line.height()), Qt::AlignRight,
              value, false);
 
-    const double titleLeft = left + look.pxF(32), room = barLeft - look.pxF(6) - titleLeft;
+    const double titleLeft = left + look.pxF(32), room = titleRoom(line.width());
     const QString title = QString::fromStdString(m_check.title);
     painter.setFont(look.font(Type::Row));
-    if (QFontMetricsF(painter.font()).horizontalAdvance(title) > room)
-        painter.setFont(look.font(Type::Label)); // a long one is set smaller before it is cut
-    drawLine(painter, QRectF(titleLeft, line.top(), room, line.height()), Qt::AlignLeft, title);
+    if (QFontMetricsF(painter.font()).horizontalAdvance(title) <= room) {
+        drawLine(painter, QRectF(titleLeft, line.top(), room, line.height()), Qt::AlignLeft, title);
+    } else {
+        painter.setFont(look.font(Type::Label));
+        const auto wrapped = wrapText(title, painter.font(), room, 2, 1.2);
+        drawWrapped(painter, wrapped, {titleLeft, line.center().y() - wrapped.height() / 2});
+    }
 
     const auto ratio = m_check.marginOverWanted();
     if (ratio) {

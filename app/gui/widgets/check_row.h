@@ -45,6 +45,8 @@ protected:
 
 private:
     friend class CheckRowButton;
+    static double titleRoom(double rowWidth);
+    int lineHeight(int rowWidth) const;
     void paintLine(QPainter& painter, const QRectF& line, bool focus);
     double paintDetails(QPainter* painter, int width) const;
 

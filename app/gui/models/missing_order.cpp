@@ -1,0 +1,31 @@
+#include "app/gui/models/missing_order.h"
+
+#include "app/gui/models/fields.h"
+
+#include <algorithm>
+
+namespace pw::gui {
+
+void orderMissing(engine::Report& report, const jobfile::Tree& tree) {
+    if (report.grade != verdict::Grade::Incomplete || !report.problems.empty() || report.missing.empty())
+        return;
+    const auto groups = fieldGroups(tree);
+    const auto place = [&](const engine::Missing& missing) {
+        int at = 0;
+        for (const auto& group : groups) {
+            if (group.id == "load" &&
+                (missing.field.starts_with("springs") || missing.field.starts_with("load")))
+                return at;
+            for (const auto& field : group.fields) {
+                if (field.path == missing.field || field.path.starts_with(missing.field + "."))
+                    return at;
+                ++at;
+            }
+        }
+        return at;
+    };
+    std::ranges::stable_sort(report.missing, {}, place);
+    report.reason = report.missing.front().how;
+}
+
+} // namespace pw::gui

@@ -1,0 +1,12 @@
+#pragma once
+
+#include "app/engine/report.h"
+#include "core/jobfile/tree.h"
+
+namespace pw::gui {
+
+/// Puts what is missing into the order of the figures column, and says in the reason the one that comes first
+/// there; only when missing figures are the reason.
+void orderMissing(engine::Report& report, const jobfile::Tree& tree);
+
+} // namespace pw::gui
