@@ -19,9 +19,11 @@
 #include <QDragEnterEvent>
 #include <QDropEvent>
 #include <QFileInfo>
+#include <QGuiApplication>
 #include <QKeySequence>
 #include <QMenu>
 #include <QMimeData>
+#include <QScreen>
 #include <QSplitter>
 #include <QTimer>
 #include <QUrl>
@@ -110,7 +112,8 @@ Window::Window(Engine engine, Questions questions)
     m_figures->setUnits(m_units);
     m_plan->setUnits(m_units);
     m_verdict->setUnits(m_units);
-    resize(1366, 768);
+    const QSize screen = QGuiApplication::primaryScreen()->availableSize();
+    resize(QSize(1366, 768).boundedTo(screen));
     restoreGeometry(settings::windowGeometry());
     if (const auto state = settings::splitterState(); !state.isEmpty())
         m_columnsPlaced = m_splitter->restoreState(state);

@@ -28,13 +28,15 @@ QString marginText(const verdict::Check& check, units::System system) {
         return check.grade == verdict::Grade::Incomplete ? QStringLiteral("?") : QString();
     if (check.kind == verdict::CheckKind::Fit) {
         // Short: it stands in a narrow column. A dial does not read more than two figures of a hundredth.
-        double value = *check.margin;
+        const double value = *check.margin;
         const double unit = check.unit == "mm" && system == units::System::Inch ? units::kMmPerInch : 1.0;
-        if (check.unit == "mm" && std::abs(value / unit) < 0.1)
-            return local(units::number(std::round(value / unit * 1e4) / 1e4, 2)) +
+        if (check.unit == "mm") {
+            const double shown = value / unit;
+            const double fine = unit == 1.0 ? 1e4 : 1e5;
+            return local(units::number(std::round(shown * fine) / fine, std::abs(shown) < 0.1 ? 2 : 3)) +
                    (unit == 1.0 ? QStringLiteral("\u00a0mm") : QStringLiteral("″"));
-        return checkFigure(value, check.unit, system)
-            .replace(QStringLiteral("\u00a0in"), QStringLiteral("″"));
+        }
+        return checkFigure(value, check.unit, system);
     }
     return local(units::number(*check.margin, 2));
 }

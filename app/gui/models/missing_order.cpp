@@ -7,7 +7,11 @@
 namespace pw::gui {
 
 void orderMissing(engine::Report& report, const jobfile::Tree& tree) {
-    if (report.grade != verdict::Grade::Incomplete || !report.problems.empty() || report.missing.empty())
+    // A problem with a figure that is not there is one more that is missing.
+    const bool wrong = std::ranges::any_of(report.problems, [&](const util::Problem& problem) {
+        return problem.field.empty() || tree.at(problem.field);
+    });
+    if (report.grade != verdict::Grade::Incomplete || wrong || report.missing.empty())
         return;
     const auto groups = fieldGroups(tree);
     const auto place = [&](const engine::Missing& missing) {

@@ -68,7 +68,8 @@ public:
                          .arg(s.count ? QString::number(*s.count) : QStringLiteral("?"), length(s.circle));
         else
             return tr("How many, and on which circle?");
-        parts << tr("access holes %1").arg(length(s.accessHole));
+        parts << (job.work == job::Work::Pull ? tr("bolt holes %1") : tr("access holes %1"))
+                     .arg(length(s.accessHole));
         return parts.join(QStringLiteral(", "));
     }
 

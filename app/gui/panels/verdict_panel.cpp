@@ -52,9 +52,15 @@ public:
             if (s.torque) {
                 const QString torque = shown(s.torque, system);
                 m_short = s.stopTorque && *s.stopTorque < *s.torque;
-                m_brief = VerdictPanel::tr("Full squeeze takes %1.").arg(torque);
-                m_words = m_short ? VerdictPanel::tr("Not enough: full squeeze takes %1.").arg(torque)
-                                  : VerdictPanel::tr("Full squeeze takes %1 on the wrench.").arg(torque);
+                const bool squeeze = report->load.source == "springs";
+                m_brief = squeeze ? VerdictPanel::tr("Full squeeze takes %1.").arg(torque)
+                                  : VerdictPanel::tr("Full load takes %1.").arg(torque);
+                if (m_short)
+                    m_words = squeeze ? VerdictPanel::tr("Not enough: full squeeze takes %1.").arg(torque)
+                                      : VerdictPanel::tr("Not enough: full load takes %1.").arg(torque);
+                else
+                    m_words = squeeze ? VerdictPanel::tr("Full squeeze takes %1 on the wrench.").arg(torque)
+                                      : VerdictPanel::tr("Full load takes %1 on the wrench.").arg(torque);
                 const bool told =
                     report->grade != verdict::Grade::Holds && report->grade != verdict::Grade::Incomplete;
                 m_colour = told ? Look::now().colours().of(report->grade).text : Look::now().colours().ink;
@@ -128,8 +134,9 @@ private:
         }
         if (!m_words.isEmpty()) {
             const Type type = m_short ? Type::ButtonBold : Type::Button;
-            const auto wrapped =
-                wrapText(m_compact && !m_brief.isEmpty() ? m_brief : m_words, look.font(type), inner);
+            auto wrapped = wrapText(m_words, look.font(type), inner);
+            if (!m_brief.isEmpty() && (m_compact || (!m_short && wrapped.lines.size() > 1)))
+                wrapped = wrapText(m_brief, look.font(type), inner);
             if (painter) {
                 painter->setFont(look.font(type));
                 painter->setPen(m_short ? m_colour : c.ink);

@@ -1,5 +1,6 @@
 #include "app/gui/views/field_bands.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <numbers>
@@ -30,6 +31,47 @@ std::vector<Corner> cut(const std::vector<Corner>& polygon, double level, double
             kept.push_back(between(a, b, level));
     }
     return kept;
+}
+
+/// Each side of an element is cut into this many: bands then follow the curved edges and the quadratic field.
+constexpr int kCuts = 4;
+
+/// Number of the point with local coordinates i/kCuts, j/kCuts.
+std::size_t pointAt(int i, int j) {
+    return static_cast<std::size_t>(j * (kCuts + 1) - j * (j - 1) / 2 + i);
+}
+
+std::vector<std::array<std::size_t, 3>> subTriangles() {
+    std::vector<std::array<std::size_t, 3>> parts;
+    for (int j = 0; j < kCuts; ++j)
+        for (int i = 0; i + j < kCuts; ++i) {
+            parts.push_back({pointAt(i, j), pointAt(i + 1, j), pointAt(i, j + 1)});
+            if (i + j + 1 < kCuts)
+                parts.push_back({pointAt(i + 1, j), pointAt(i + 1, j + 1), pointAt(i, j + 1)});
+        }
+    return parts;
+}
+
+/// Place and value at every point of the sub-grid of a triangle, by the element's own quadratic shape
+/// functions.
+void spreadPoints(const plate::Mesh& mesh, Eigen::Index triangle, const Eigen::VectorXd& values,
+                  std::vector<Corner>& points) {
+    points.clear();
+    for (int j = 0; j <= kCuts; ++j)
+        for (int i = 0; i + j <= kCuts; ++i) {
+            const double b = static_cast<double>(i) / kCuts, c = static_cast<double>(j) / kCuts,
+                         a = 1 - b - c;
+            const double shape[6] = {a * (2 * a - 1), b * (2 * b - 1), c * (2 * c - 1),
+                                     4 * a * b,       4 * b * c,       4 * c * a};
+            Corner corner;
+            for (int k = 0; k < 6; ++k) {
+                const int node = mesh.triangles(k, triangle);
+                corner.x += shape[k] * mesh.nodes(0, node);
+                corner.y += shape[k] * mesh.nodes(1, node);
+                corner.value += shape[k] * values[node];
+            }
+            points.push_back(corner);
+        }
 }
 
 /// Turn and mirror that carry the sector to each of its images.
@@ -70,17 +112,13 @@ std::vector<Band> fieldBands(const plate::Mesh& mesh, const plate::Sector& secto
     if (count == 0 || values.size() != mesh.nodeCount())
         return bands;
     const auto images = imagesOf(sector);
-    constexpr std::array<std::array<int, 3>, 4> kParts{{{0, 3, 5}, {3, 1, 4}, {5, 4, 2}, {3, 4, 5}}};
+    const auto parts = subTriangles();
+    std::vector<Corner> points;
     for (Eigen::Index t = 0; t < mesh.triangleCount(); ++t) {
-        for (const auto& part : kParts) {
-            std::vector<Corner> triangle;
-            double low = 1e300, high = -1e300;
-            for (const int local : part) {
-                const int node = mesh.triangles(local, t);
-                triangle.push_back({mesh.nodes(0, node), mesh.nodes(1, node), values[node]});
-                low = std::min(low, values[node]);
-                high = std::max(high, values[node]);
-            }
+        spreadPoints(mesh, t, values, points);
+        for (const auto& part : parts) {
+            const std::vector<Corner> triangle{points[part[0]], points[part[1]], points[part[2]]};
+            const auto [low, high] = std::minmax({triangle[0].value, triangle[1].value, triangle[2].value});
             for (std::size_t b = 0; b < count; ++b) {
                 const bool first = b == 0, last = b + 1 == count;
                 if ((!first && high < levels[b]) || (!last && low >= levels[b + 1]))

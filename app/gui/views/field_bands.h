@@ -14,8 +14,8 @@ struct Band {
 };
 
 /// Cuts the field of one sector into flat bands between the given levels (ascending; one band less than
-/// levels), and mirrors them into the whole plate. Each six-node triangle is cut as four; values outside the
-/// levels fall into the first or last band.
+/// levels), and mirrors them into the whole plate. Values outside the levels fall into the first or last
+/// band.
 std::vector<Band> fieldBands(const plate::Mesh& mesh, const plate::Sector& sector,
                              const Eigen::VectorXd& values, const std::vector<double>& levels);
 

@@ -108,7 +108,7 @@ std::optional<shape::Loop> PlanShape::accessLoop(std::size_t i) const {
     return shape::circleLoop(c, access / 2);
 }
 
-shape::Box PlanShape::bounds() const {
+shape::Box PlanShape::plateBounds() const {
     if (rim)
         return shape::bounds(*rim);
     shape::Box box{{-80, -80}, {80, 80}};
@@ -117,6 +117,23 @@ shape::Box PlanShape::bounds() const {
         box = {{-ring, -ring}, {ring, ring}};
     for (const auto& s : stations)
         grow(box, s);
+    return box;
+}
+
+shape::Box PlanShape::bounds() const {
+    shape::Box box = plateBounds();
+    if (!rim)
+        return box;
+    // What stands in the way belongs into the picture when it is close by.
+    const double near = std::max(box.width(), box.height()) / 2;
+    for (const auto& obstacle : keepClear) {
+        const shape::Point c = obstacle.circle.centre;
+        const double r = obstacle.circle.radius;
+        if (shape::distanceTo(*rim, c) > near)
+            continue;
+        grow(box, c - shape::Point{r, r});
+        grow(box, c + shape::Point{r, r});
+    }
     return box;
 }
 

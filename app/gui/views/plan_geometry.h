@@ -57,7 +57,9 @@ struct PlanShape {
 
     /// The loop of access hole `i`; empty when its size is not known.
     std::optional<shape::Loop> accessLoop(std::size_t i) const;
-    /// Everything, with a default sheet of 160 mm when nothing is known yet.
+    /// The plate, or a default sheet of 160 mm when nothing is known yet.
+    shape::Box plateBounds() const;
+    /// The plate and what stands close to it.
     shape::Box bounds() const;
 };
 

@@ -249,7 +249,7 @@ QPainterPath PlanView::steelPath() const {
 }
 
 QRectF PlanView::outlinePx() const {
-    const shape::Box box = m_shape.bounds();
+    const shape::Box box = m_shape.plateBounds();
     return QRectF(m_transform.toScreen({box.low.x, box.high.y}),
                   m_transform.toScreen({box.high.x, box.low.y}));
 }
@@ -274,7 +274,7 @@ void PlanView::paintEvent(QPaintEvent*) {
             paintWorst(painter, legend);
         if (m_drag && m_drag->moved)
             paintNotes(painter);
-    } else {
+    } else if (m_view == View::Plain || m_drag || m_selected || m_lit != PlanPart::None) {
         paintNotes(painter);
     }
 
@@ -300,7 +300,7 @@ void PlanView::paintPlate(QPainter& painter) {
     painter.setPen(Qt::NoPen);
     if (!m_shape.rim) {
         // The default size, so that a new job shows something to fill in.
-        const shape::Box box = m_shape.bounds();
+        const shape::Box box = m_shape.plateBounds();
         painter.setPen(dashedPen(c.muted, 1.4, {6, 4}));
         painter.setBrush(Qt::NoBrush);
         const double r = std::max(box.width(), box.height()) / 2;
@@ -595,6 +595,9 @@ std::optional<DimensionNote> PlanView::noteFor(PlanPart part) const {
         const QPointF o = m_transform.toScreen({});
         if (std::abs(std::cos(angle)) > 0.3 && (std::cos(angle) < 0) == note.left)
             note.shoulder = o.y() - std::tan(angle) * (x - o.x());
+        else // steep: round the outside rather than across a station
+            note.shoulder = std::sin(angle) < 0 ? outline.bottom() + Look::now().pxF(30)
+                                                : outline.top() - Look::now().pxF(10);
     };
     switch (part) {
     case PlanPart::Rim:
@@ -664,6 +667,12 @@ void PlanView::paintNotes(QPainter& painter) {
     const PlanPart lit = litPart();
     if (m_drag && m_drag->moved) {
         if (auto note = noteFor(m_drag->grab.part)) {
+            note->active = true;
+            notes.push_back(*note);
+        }
+    } else if (m_view == View::Fit) {
+        // The widths of the steel are the notes here; a size only when it is in hand.
+        if (auto note = noteFor(lit)) {
             note->active = true;
             notes.push_back(*note);
         }

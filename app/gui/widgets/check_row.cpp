@@ -48,11 +48,14 @@ CheckRow::CheckRow(QWidget* parent) : QWidget(parent), m_button(new CheckRowButt
 }
 
 double CheckRow::barWidth(double rowWidth) {
-    return rowWidth < Look::now().pxF(320) ? Look::now().pxF(52) : Look::now().pxF(72);
+    const Look& look = Look::now();
+    if (rowWidth < look.pxF(250))
+        return 0; // very large type: the figure and the mark say it
+    return rowWidth < look.pxF(320) ? look.pxF(52) : look.pxF(66);
 }
 
 double CheckRow::valueWidth() {
-    return Look::now().pxF(58);
+    return Look::now().pxF(64);
 }
 
 double CheckRow::titleRoom(double rowWidth) {
@@ -149,7 +152,7 @@ void CheckRow::paintLine(QPainter& painter, const QRectF& line, bool focus) {
     }
 
     const auto ratio = m_check.marginOverWanted();
-    if (ratio) {
+    if (ratio && bar > 0) {
         const double h = look.pxF(10), y = line.center().y() - h / 2;
         const QRectF track(barLeft, y, bar, h);
         painter.setPen(Qt::NoPen);

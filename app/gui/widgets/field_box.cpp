@@ -13,6 +13,7 @@
 #include <QMenu>
 #include <QPainter>
 #include <QPainterPath>
+#include <QPointer>
 
 namespace pw::gui {
 
@@ -220,8 +221,9 @@ void FieldBox::openMenu() {
         action->setChecked(value == m_value);
     }
     menu.setMinimumWidth(width());
+    const QPointer<FieldBox> self(this); // whatever happens while the menu is open
     const QAction* chosen = menu.exec(mapToGlobal(boxRect().bottomLeft().toPoint()));
-    if (chosen)
+    if (self && chosen)
         Q_EMIT picked(chosen->data().toString());
 }
 

@@ -34,6 +34,8 @@ void FieldFlow::addRow(QWidget* widget) {
 void FieldFlow::clear() {
     openCard(nullptr, nullptr);
     for (const Item& item : m_items) {
+        // A box that is hidden loses the keyboard and would put half-typed text into the job from here.
+        item.widget->blockSignals(true);
         item.widget->hide();
         item.widget->deleteLater();
         if (item.note)

@@ -14,8 +14,8 @@ namespace pw::gui {
 
 namespace {
 
-// Two lines are the rule; a third beats losing the end of a reason, where there is room for it.
-constexpr int kReasonLines = 3, kCompactLines = 2;
+// Two lines are the rule; more beat losing the end of a reason, where there is room for them.
+constexpr int kReasonLines = 4, kCompactLines = 2;
 
 } // namespace
 

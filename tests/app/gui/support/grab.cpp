@@ -25,7 +25,8 @@ struct Shot {
     QSize size{1366, 768};
     bool dark = false;
     double text = 1;
-    std::function<void(gui::Window&)> set;
+    std::function<void(gui::Window&)> set{};
+    const char* sample = nullptr; ///< checked by the real engine
 };
 
 void type(gui::Window& w, const std::string& path, const char* text) {
@@ -131,6 +132,22 @@ int grabWindows(const QString& folder) {
                  w.document().replace(t, "Bar");
                  w.figures().openGroup("steel");
              }},
+        {.name = "20_thin_stress",
+         .set = [](gui::Window& w) { w.plan().setView(View::Stress); },
+         .sample = "mill_lane_six_pin_thin"},
+        {.name = "21_polygon_stress",
+         .dark = true,
+         .set = [](gui::Window& w) { w.plan().setView(View::Stress); },
+         .sample = "mill_lane_three_pin_polygon"},
+        {.name = "22_bar_deflection",
+         .set = [](gui::Window& w) { w.plan().setView(View::Deflection); },
+         .sample = "mill_lane_two_pin_bar"},
+        {.name = "23_square_fit",
+         .set = [](gui::Window& w) { w.plan().setView(View::Fit); },
+         .sample = "mill_lane_square_four"},
+        {.name = "24_pull",
+         .set = [](gui::Window& w) { w.figures().openGroup("load"); },
+         .sample = "mill_lane_pull_three_bolt_inch"},
         {.name = "12_1920_light",
          .size = {1920, 1080},
          .set = [](gui::Window& w) { w.figures().openGroup("wanted"); }},
@@ -139,14 +156,22 @@ int grabWindows(const QString& folder) {
         gui::settings::setColours(shot.dark ? gui::settings::Colours::Dark : gui::settings::Colours::Light);
         gui::settings::setTextSize(shot.text);
         gui::settings::setUnitSystem(units::System::Metric);
-        gui::Window window(gui::Engine{fakeCheck, {}, {}});
+        gui::CheckFunction check = fakeCheck;
+        if (shot.sample)
+            check = engine::check;
+        gui::Window window(gui::Engine{check, {}, {}});
         window.resize(shot.size);
         window.document().startNew(eightPinJob());
         window.show();
         window.activateWindow();
         (void)QTest::qWaitForWindowActive(&window, 500);
+        if (shot.sample)
+            window.openFile(std::string(PW_SAMPLES "/") + shot.sample + ".plate.json");
         shot.set(window);
         QTest::qWait(600);
+        if (!QTest::qWaitFor([&] { return !window.isChecking(); }, 20000))
+            return 1;
+        QTest::qWait(100);
         const QString file = folder + QLatin1Char('/') + QLatin1String(shot.name) + QStringLiteral(".png");
         if (!window.grab().save(file))
             return 1;

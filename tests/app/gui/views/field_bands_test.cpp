@@ -58,7 +58,7 @@ TEST(FieldBands, mirror_a_sector_into_the_whole_plate) {
     const auto mesh = triangle(0, 0, p.x, p.y, q.x, q.y);
     const Eigen::VectorXd values = Eigen::VectorXd::Constant(6, 0.5);
     const auto bands = fieldBands(mesh, {12, line0}, values, {0, 1});
-    ASSERT_EQ(bands[0].polygons.size(), 4u * 12u);
+    ASSERT_EQ(bands[0].polygons.size(), 16u * 12u);
     EXPECT_NEAR(areaOf(bands[0]), 12 * 50 * std::sin(open), 1e-9);
     // Every direction is covered once: the images of the sector's middle are 30 degrees apart.
     const auto images = imagesOf(shape::polar(5, line0 + open / 2), {12, line0});
