@@ -115,6 +115,7 @@ Window::Window(Engine engine, Questions questions)
         m_columnsPlaced = m_splitter->restoreState(state);
     jobChanged();
     fileChanged();
+    m_plan->setFocus(Qt::OtherFocusReason);
 }
 
 Window::~Window() = default;
@@ -280,7 +281,7 @@ void Window::fileChanged() {
         m_top->setFileWords(named ? tr("Changed since saved") : tr("Not saved yet"));
     else
         m_top->setFileWords(named ? tr("Saved") : tr("New job"));
-    setWindowTitle(tr("%1 - Platewright").arg(m_document->name()));
+    setWindowTitle(tr("%1[*] - Platewright").arg(m_document->name()));
     setWindowModified(m_document->isChanged());
 }
 

@@ -24,8 +24,9 @@ QString checkFigure(double value, const std::string& unit, units::System system)
 QString marginText(const verdict::Check& check, units::System system) {
     if (!check.margin)
         return check.grade == verdict::Grade::Incomplete ? QStringLiteral("?") : QString();
-    if (check.kind == verdict::CheckKind::Fit)
-        return checkFigure(*check.margin, check.unit, system);
+    if (check.kind == verdict::CheckKind::Fit) // short: it stands in a narrow column
+        return checkFigure(*check.margin, check.unit, system)
+            .replace(QStringLiteral("\u00a0in"), QStringLiteral("″"));
     return local(units::number(*check.margin, 2));
 }
 

@@ -113,6 +113,9 @@ util::Result<Tree> typedRange(const std::string& text, const QString& typed) {
 }
 
 util::Result<Tree> typedQuantity(std::string text, Kind kind, System system) {
+    // Only a figure that can be read gets a unit put behind it; a problem then shows what was typed.
+    if (const auto read = units::parseRangeBase(kind, text, preferredUnit(kind, system)); !read)
+        return read.problem();
     if (units::hasUnit(kind, text))
         return Tree(std::move(text));
     if (kind == Kind::Length && system == System::Metric && text.find('/') != std::string::npos)
@@ -276,14 +279,15 @@ QString otherUnit(const Tree* value, const Field& field, const QLocale& locale) 
     const auto kind = unitKind(field.kind);
     if (!kind || !value || *kind == Kind::Angle)
         return {};
-    if (const auto* number = value->number())
-        return withLocalMark(showBase(*kind, *number, System::Inch), locale);
+    const auto* number = value->number();
     const auto* text = value->text();
-    if (!text)
+    if (!text && !number)
         return {};
-    const System other = countsInInches(*kind, *text) ? System::Metric : System::Inch;
+    const System other = text && countsInInches(*kind, *text) ? System::Metric : System::Inch;
     QString shown;
-    if (const auto one = units::parseBase(*kind, *text)) {
+    if (number) {
+        shown = showBase(*kind, *number, other);
+    } else if (const auto one = units::parseBase(*kind, *text)) {
         shown = showBase(*kind, *one, other);
     } else if (const auto range = units::parseRangeBase(*kind, *text)) {
         QString low = showBase(*kind, range->low, other);

@@ -268,7 +268,6 @@ FieldGroup Words::steel(const Tree&) {
                         .kind = FieldKind::Length,
                         .how = tr("Measure clear of the burnt edge, in three places. Use the thinnest."),
                         .sketch = Sketch::Thickness,
-                        .part = PlanPart::Rim,
                         .needed = true});
     g.fields.push_back(
         {.path = "plate.steel",

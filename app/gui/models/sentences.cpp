@@ -87,7 +87,7 @@ public:
     QString steel() const {
         QStringList parts;
         const auto& p = job.plate;
-        parts << (p.thickness ? lengthUnit(p.thickness) : tr("How thick?"));
+        parts << (p.thickness ? lengthUnit(p.thickness) : tr("Thickness needed"));
         parts << (p.steel ? p.steel->name == "unknown scrap" ? tr("unknown scrap")
                                                              : QString::fromStdString(p.steel->name)
                           : tr("unknown scrap"));
@@ -95,7 +95,7 @@ public:
             const auto& o = *p.outline;
             switch (o.shape) {
             case job::OutlineShape::Disc:
-                parts << tr("disc Ø%1").arg(length(o.diameter));
+                parts << (o.diameter ? tr("disc Ø%1").arg(length(o.diameter)) : tr("disc"));
                 break;
             case job::OutlineShape::Bar:
                 parts << tr("bar %1 × %2").arg(length(o.length), length(o.width));

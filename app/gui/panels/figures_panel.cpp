@@ -7,6 +7,7 @@
 #include "app/gui/widgets/group_header.h"
 #include "app/gui/widgets/measure_card.h"
 #include "app/gui/widgets/segments.h"
+#include "app/gui/widgets/slim_scroll_area.h"
 #include "app/gui/widgets/text_block.h"
 #include "app/gui/widgets/word_button.h"
 
@@ -14,7 +15,6 @@
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QPainter>
-#include <QScrollArea>
 #include <QTimer>
 #include <QVBoxLayout>
 
@@ -27,18 +27,15 @@ namespace {
 /// A title within an open group, with one word at its end that takes the thing away.
 class PartTitle : public QWidget {
 public:
-    PartTitle(const QString& title, WordButton* action) : m_action(action) {
+    PartTitle(const QString& title, WordButton* action) {
         auto* row = new QHBoxLayout(this);
         row->setContentsMargins(0, Look::now().px(4), 0, 0);
         auto* words = new TextBlock(Type::LabelBold);
         words->setText(title);
-        row->addWidget(words, 1);
+        row->addWidget(words, 1, Qt::AlignVCenter);
         if (action)
-            row->addWidget(action, 0);
+            row->addWidget(action, 0, Qt::AlignVCenter);
     }
-
-private:
-    WordButton* m_action;
 };
 
 std::size_t itemCount(const Tree& tree, const std::string& path) {
@@ -49,16 +46,11 @@ std::size_t itemCount(const Tree& tree, const std::string& path) {
 } // namespace
 
 FiguresPanel::FiguresPanel(Document& document, QWidget* parent)
-    : QWidget(parent), m_document(document), m_scroll(new QScrollArea(this)), m_column(new QWidget) {
+    : QWidget(parent), m_document(document), m_scroll(new SlimScrollArea(this)), m_column(new QWidget) {
     setAccessibleName(tr("Figures of the job"));
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 0, 1, 0);
     whole->addWidget(m_scroll);
-    m_scroll->setWidgetResizable(true);
-    m_scroll->setFrameShape(QFrame::NoFrame);
-    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_scroll->setFocusPolicy(Qt::NoFocus);
-    m_scroll->viewport()->setAutoFillBackground(false);
     m_column->setAutoFillBackground(false);
     m_scroll->setWidget(m_column);
     auto* column = new QVBoxLayout(m_column);

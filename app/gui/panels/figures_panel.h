@@ -8,16 +8,12 @@
 #include <memory>
 #include <QWidget>
 
-class QScrollArea;
-class QVBoxLayout;
-
 namespace pw::gui {
 
 class FieldEditor;
 class FieldFlow;
 class GroupHeader;
-class Segments;
-class WordButton;
+class SlimScrollArea;
 
 /// The job's questions in the order in which a mechanic meets them. One group is open at a time; the closed
 /// ones together are the whole job in plain words.
@@ -69,7 +65,7 @@ private:
     Document& m_document;
     std::shared_ptr<const engine::Report> m_report;
     units::System m_units = units::System::Metric;
-    QScrollArea* m_scroll;
+    SlimScrollArea* m_scroll;
     QWidget* m_column;
     std::vector<Group> m_groups;
     std::string m_open = "stations";

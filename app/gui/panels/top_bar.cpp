@@ -30,7 +30,7 @@ TopBar::TopBar(QMenu* jobMenu, QWidget* parent)
     row->addSpacing(8);
     m_words->setMaxLines(1);
     m_words->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
-    row->addWidget(m_words, 1);
+    row->addWidget(m_words, 1, Qt::AlignVCenter);
     row->addWidget(m_units);
     row->addSpacing(8);
     row->addWidget(m_cut);
@@ -46,7 +46,9 @@ TopBar::TopBar(QMenu* jobMenu, QWidget* parent)
     });
     connect(m_cut, &QAbstractButton::clicked, this, &TopBar::cutFile);
     connect(m_solid, &QAbstractButton::clicked, this, &TopBar::solid);
-    connect(&Look::now(), &Look::changed, this, [this] { updateGeometry(); });
+    const auto settle = [this] { setFixedHeight(Look::now().px(48)); };
+    connect(&Look::now(), &Look::changed, this, settle);
+    settle();
 }
 
 QSize TopBar::sizeHint() const {
@@ -87,8 +89,8 @@ NoticeBar::NoticeBar(QWidget* parent)
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
     auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(16, 6, 12, 6);
-    row->addWidget(m_words, 1);
+    row->setContentsMargins(16, 3, 12, 3);
+    row->addWidget(m_words, 1, Qt::AlignVCenter);
     auto* close = new WordButton(tr("Close"), WordButton::Style::Flat, this);
     row->addWidget(close, 0, Qt::AlignTop);
     connect(close, &QAbstractButton::clicked, this, [this] { say({}); });

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <string> // first: moc of Qt 6.4 stumbles over <compare> alone
+
 #include "core/units/format.h"
 
 #include <QWidget>

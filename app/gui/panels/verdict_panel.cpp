@@ -3,6 +3,7 @@
 #include "app/gui/models/field_text.h"
 #include "app/gui/widgets/check_row.h"
 #include "app/gui/widgets/look.h"
+#include "app/gui/widgets/slim_scroll_area.h"
 #include "app/gui/widgets/text_block.h"
 #include "app/gui/widgets/verdict_head.h"
 #include "app/gui/widgets/word_button.h"
@@ -11,7 +12,6 @@
 #include <cmath>
 #include <QFontMetricsF>
 #include <QPainter>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 namespace pw::gui {
@@ -33,13 +33,13 @@ QString shown(const engine::Found<Q>& figure, units::System system) {
 class VerdictPanel::FiguresBlock : public QWidget {
 public:
     explicit FiguresBlock(QWidget* parent) : QWidget(parent) {
-        QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+        QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
         policy.setHeightForWidth(true);
         setSizePolicy(policy);
     }
 
     void set(const engine::Report* report, units::System system) {
-        m_stop = m_stopOther = m_rated = m_ratedOther = m_words = QString();
+        m_stop = m_stopOther = m_rated = m_ratedOther = m_words = m_brief = QString();
         m_short = false;
         if (report) {
             const auto& s = report->screw;
@@ -50,6 +50,7 @@ public:
             if (s.torque) {
                 const QString torque = shown(s.torque, system);
                 m_short = s.stopTorque && *s.stopTorque < *s.torque;
+                m_brief = VerdictPanel::tr("Full squeeze: %1").arg(torque);
                 m_words = m_short ? VerdictPanel::tr("Not enough: full squeeze takes %1.").arg(torque)
                                   : VerdictPanel::tr("Full squeeze takes %1 on the wrench.").arg(torque);
             } else if (report->load.total) {
@@ -59,6 +60,13 @@ public:
         }
         setVisible(!m_stop.isEmpty() || !m_rated.isEmpty() || !m_words.isEmpty());
         setAccessibleName(VerdictPanel::tr("Stop at %1. Rated load %2. %3").arg(m_stop, m_rated, m_words));
+        updateGeometry();
+        update();
+    }
+
+    /// Without the second unit, for a low window.
+    void setCompact(bool compact) {
+        m_compact = compact;
         updateGeometry();
         update();
     }
@@ -104,17 +112,19 @@ private:
                     return;
                 }
                 line(x, w, top + look.pxF(20), look.pxF(31), Type::Figure, c.ink, value);
-                line(x, w, top + look.pxF(52), look.pxF(20), Type::Label, c.muted, second);
+                if (!m_compact)
+                    line(x, w, top + look.pxF(52), look.pxF(20), Type::Label, c.muted, second);
             };
-            const double high = look.pxF(73);
+            const double high = look.pxF(m_compact ? 54 : 73);
             block(left, pair ? half : inner, y, VerdictPanel::tr("Stop at"), m_stop, m_stopOther);
             block(pair ? left + inner / 2 : left, pair ? half : inner, pair ? y : y + high,
                   VerdictPanel::tr("Rated load"), m_rated, m_ratedOther);
             y += pair ? high : 2 * high;
         }
         if (!m_words.isEmpty()) {
-            const Type type = m_short ? Type::RowBold : Type::Row;
-            const auto wrapped = wrapText(m_words, look.font(type), inner);
+            const Type type = m_short ? Type::ButtonBold : Type::Button;
+            const auto wrapped =
+                wrapText(m_compact && !m_brief.isEmpty() ? m_brief : m_words, look.font(type), inner);
             if (painter) {
                 painter->setFont(look.font(type));
                 painter->setPen(m_short ? c.sets.text : c.ink);
@@ -130,8 +140,8 @@ private:
         return y + 1;
     }
 
-    QString m_stop, m_stopOther, m_rated, m_ratedOther, m_words;
-    bool m_short = false;
+    QString m_stop, m_stopOther, m_rated, m_ratedOther, m_words, m_brief;
+    bool m_short = false, m_compact = false;
 };
 
 /// Cautions that apply: the first stands out. Never scrolls away. Where there is no room for all of them the
@@ -140,7 +150,7 @@ class VerdictPanel::Cautions : public QWidget {
 public:
     explicit Cautions(QWidget* parent)
         : QWidget(parent), m_link(new WordButton({}, WordButton::Style::Link, this)) {
-        QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+        QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
         policy.setHeightForWidth(true);
         setSizePolicy(policy);
         m_link->setOpens(true);
@@ -173,11 +183,12 @@ public:
         settle();
     }
 
-    /// Is there room for all of them without asking?
-    void setRoomy(bool roomy) {
-        if (roomy == m_roomy)
+    /// Is there room for all of them without asking? For no more than the first words of the first?
+    void setRoom(bool roomy, bool compact) {
+        if (roomy == m_roomy && compact == m_compact)
             return;
         m_roomy = roomy;
+        m_compact = compact;
         settle();
     }
     int heightOfAll(int width) const { return static_cast<int>(std::ceil(paint(nullptr, width, true))); }
@@ -201,11 +212,10 @@ protected:
 
 private:
     bool showsAll() const { return m_roomy || m_open; }
-    bool hasLink() const { return !m_roomy && !m_rest.isEmpty(); }
+    bool hasLink() const { return !m_roomy && (!m_rest.isEmpty() || m_compact); }
 
     void settle() {
-        m_link->setText(m_open ? VerdictPanel::tr("Fewer cautions")
-                               : VerdictPanel::tr("%1 more cautions").arg(m_rest.size()));
+        m_link->setText(m_open ? VerdictPanel::tr("Fewer cautions") : VerdictPanel::tr("All cautions"));
         m_link->setVisible(hasLink());
         placeLink();
         updateGeometry();
@@ -236,7 +246,8 @@ private:
         // Long cautions are set in the smallest type rather than cut.
         const bool tight = m_bold.size() + m_first.size() > 150;
         text(m_bold, tight ? Type::LabelBold : Type::RowBold);
-        text(m_first, tight ? Type::Label : Type::Row);
+        if (all || !m_compact)
+            text(m_first, tight ? Type::Label : Type::Row);
         if (all)
             for (const QString& caution : m_rest) {
                 y += look.pxF(4);
@@ -249,7 +260,7 @@ private:
 
     QString m_bold, m_first;
     QStringList m_rest;
-    bool m_roomy = false, m_open = false;
+    bool m_roomy = false, m_compact = false, m_open = false;
     WordButton* m_link;
 };
 
@@ -269,7 +280,7 @@ protected:
         QPainter painter(this);
         painter.setPen(look.colours().muted);
         const double right = width() - look.pxF(16);
-        const double middle = right - CheckRow::valueWidth() - look.pxF(4) - CheckRow::barWidth() / 2;
+        const double middle = right - CheckRow::valueWidth() - look.pxF(4) - CheckRow::barWidth(width()) / 2;
         painter.setFont(look.font(Type::Label));
         const QString wanted = VerdictPanel::tr("wanted");
         const double half = QFontMetricsF(painter.font()).horizontalAdvance(wanted) / 2;
@@ -286,7 +297,7 @@ VerdictPanel::VerdictPanel(QWidget* parent)
     : QWidget(parent), m_head(new VerdictHead(this)), m_figures(new FiguresBlock(this)),
       m_needed(new WordButton({}, WordButton::Style::Filled, this)),
       m_mend(new WordButton({}, WordButton::Style::Filled, this)), m_listHead(new ListHead(this)),
-      m_scroll(new QScrollArea(this)), m_list(new QWidget),
+      m_scroll(new SlimScrollArea(this)), m_list(new QWidget),
       m_more(new WordButton({}, WordButton::Style::Link, this)), m_cautions(new Cautions(this)) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -294,24 +305,15 @@ VerdictPanel::VerdictPanel(QWidget* parent)
     column->addWidget(m_head);
     column->addWidget(m_figures);
     for (auto* button : {m_needed, m_mend}) {
-        auto* frame = new QVBoxLayout;
-        frame->setContentsMargins(16, 8, 16, 4);
-        frame->addWidget(button);
-        column->addLayout(frame);
+        button->setMargins(16, 8, 16, 4);
+        column->addWidget(button);
         button->hide();
     }
     column->addWidget(m_listHead);
     column->addWidget(m_scroll, 1);
-    auto* foot = new QVBoxLayout;
-    foot->setContentsMargins(44, 0, 12, 0);
-    foot->addWidget(m_more);
-    column->addLayout(foot);
+    column->addWidget(m_more);
     column->addWidget(m_cautions);
 
-    m_scroll->setWidgetResizable(true);
-    m_scroll->setFrameShape(QFrame::NoFrame);
-    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_scroll->setFocusPolicy(Qt::NoFocus);
     m_scroll->setMinimumHeight(40);
     m_scroll->setWidget(m_list);
     auto* rows = new QVBoxLayout(m_list);
@@ -320,6 +322,7 @@ VerdictPanel::VerdictPanel(QWidget* parent)
     rows->addStretch(1);
 
     m_more->setOpens(true);
+    m_more->setMargins(44, 0, 12, 0);
     m_more->setCheckable(true);
     connect(m_more, &QAbstractButton::toggled, this, [this](bool all) {
         m_all = all;
@@ -359,9 +362,18 @@ void VerdictPanel::paintEvent(QPaintEvent*) {
 }
 
 void VerdictPanel::resizeEvent(QResizeEvent*) {
+    settleRoom();
+}
+
+void VerdictPanel::settleRoom() {
+    const Look& look = Look::now();
+    const bool compact = height() < look.px(520);
+    m_head->setCompact(compact);
+    m_figures->setCompact(compact);
+    m_listHead->setVisible(!compact && m_report && !m_report->checks.empty());
     // All cautions stand when the head, the figures and eight rows still fit above them.
-    const int above = m_head->heightForWidth(width()) + Look::now().px(120 + 27 + 8 * 35);
-    m_cautions->setRoomy(height() - above >= m_cautions->heightOfAll(width()));
+    const int above = m_head->heightForWidth(width()) + look.px(120 + 27 + 8 * 35);
+    m_cautions->setRoom(height() - above >= m_cautions->heightOfAll(width()), compact);
     foldRows();
 }
 
@@ -417,6 +429,7 @@ void VerdictPanel::refresh() {
         }
     }
     showRows();
+    settleRoom();
 }
 
 void VerdictPanel::showRows() {
@@ -437,7 +450,6 @@ void VerdictPanel::showRows() {
         m_rows[i]->set(m_report->checks[i], m_units);
         m_rows[i]->setOpen(!m_openId.empty() && m_report->checks[i].id == m_openId);
     }
-    m_listHead->setVisible(count > 0);
     foldRows();
 }
 
@@ -459,9 +471,10 @@ void VerdictPanel::foldRows() {
     for (const auto* row : m_rows)
         notHolding += row->check().grade != verdict::Grade::Holds;
     // What the column has room for without scrolling; more only for what does not hold.
-    const int room = m_scroll->height() + (m_more->isVisible() ? m_more->height() : 0);
-    const int fits = std::max(room / Look::now().px(35), 2);
-    const int kept = count <= fits ? count : std::max(notHolding, fits - 1);
+    const int line = Look::now().px(35);
+    const int room = m_scroll->height() + (m_more->isHidden() ? 0 : m_more->sizeHint().height());
+    const int kept =
+        count * line <= room ? count : std::max({notHolding, (room - m_more->sizeHint().height()) / line, 1});
     bool folded = false, allHold = true;
     for (int i = 0; i < count; ++i) {
         const bool shown = m_all || i < kept || m_rows[static_cast<std::size_t>(i)]->isOpen();

@@ -6,12 +6,10 @@
 #include <QWidget>
 #include <vector>
 
-class QScrollArea;
-class QVBoxLayout;
-
 namespace pw::gui {
 
 class CheckRow;
+class SlimScrollArea;
 class TextBlock;
 class VerdictHead;
 class WordButton;
@@ -55,6 +53,7 @@ private:
     void showRows();
     void pick(CheckRow* row);
     void foldRows();
+    void settleRoom();
 
     std::shared_ptr<const engine::Report> m_report;
     units::System m_units = units::System::Metric;
@@ -63,7 +62,7 @@ private:
     WordButton* m_needed;
     WordButton* m_mend;
     QWidget* m_listHead;
-    QScrollArea* m_scroll;
+    SlimScrollArea* m_scroll;
     QWidget* m_list;
     std::vector<CheckRow*> m_rows;
     WordButton* m_more;

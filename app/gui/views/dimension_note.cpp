@@ -21,7 +21,7 @@ void drawColumn(QPainter& painter, const std::vector<const DimensionNote*>& note
     const Look& look = Look::now();
     std::vector<double> wanted;
     for (const auto* note : notes)
-        wanted.push_back(note->anchor.y() - look.pxF(8));
+        wanted.push_back(note->shoulder.value_or(note->anchor.y()) - look.pxF(10));
     const double line = look.pxF(28);
     const auto middles = spread(wanted, line, view.top(), view.bottom());
     for (std::size_t i = 0; i < notes.size(); ++i) {
@@ -70,6 +70,13 @@ void drawNotes(QPainter& painter, const std::vector<DimensionNote>& notes, const
         (note.left ? leftWidth : rightWidth) = std::max(note.left ? leftWidth : rightWidth, width);
     }
     const double gap = look.pxF(44);
+    // A column that would lie over the plate helps nobody.
+    const auto crowded = [&](std::vector<const DimensionNote*>& column, double room, double width) {
+        if (room < width + look.pxF(4))
+            std::erase_if(column, [](const DimensionNote* note) { return !note->active; });
+    };
+    crowded(left, outline.left() - view.left(), leftWidth);
+    crowded(right, view.right() - outline.right(), rightWidth);
     const double leftX = std::max(view.left() + leftWidth, outline.left() - gap);
     const double rightX = std::min(view.right() - rightWidth, outline.right() + gap);
     drawColumn(painter, left, leftX, true, view);

@@ -6,7 +6,6 @@
 #include <cmath>
 #include <numbers>
 #include <numeric>
-#include <string_view>
 
 namespace pw::gui {
 
@@ -302,12 +301,7 @@ std::string typedFigure(PlanPart part, double value, units::System system) {
     if (system == units::System::Metric)
         return units::number(std::round(value * 100) / 100, 8) + " mm";
     // A no-break space is for reading; a file gets a plain one.
-    const std::string shown = units::inchFraction(units::Length::fromMm(value));
-    constexpr std::string_view kNoBreak = "\u00a0";
-    const auto at = shown.find(kNoBreak);
-    if (at == std::string::npos)
-        return shown;
-    return std::string(shown, 0, at) + ' ' + std::string(shown, at + kNoBreak.size());
+    return units::plainBlanks(units::inchFraction(units::Length::fromMm(value)));
 }
 
 double scaleBarMm(double scale, double most, units::System system) {
@@ -332,6 +326,28 @@ double clearRay(const std::vector<shape::Point>& stations, double around) {
         const double score = clear - 1e-3 * std::abs(i);
         if (score > widest) {
             widest = score;
+            best = angle;
+        }
+    }
+    return best;
+}
+
+double circleRay(const PlanShape& shape, double around) {
+    const double r = shape.circle / 2, hole = std::max(shape.access, 1.0) / 2;
+    double best = around, least = 1e9;
+    for (int i = 0; i < 144; ++i) {
+        const double angle = around + i * 2.5 * kDegree;
+        const shape::Point p = shape::polar(r, angle);
+        if (shape.rim && !shape::contains(*shape.rim, p))
+            continue;
+        double clear = 1e9;
+        for (const auto& s : shape.stations)
+            clear = std::min(clear, shape::distance(p, s) - hole);
+        // Half a hole of room is enough; beyond it nearness counts.
+        const double turn = std::abs(std::remainder(angle - around, 2 * std::numbers::pi));
+        const double score = turn + (clear < hole ? 10 * (1 - clear / hole) : 0);
+        if (score < least) {
+            least = score;
             best = angle;
         }
     }

@@ -107,6 +107,10 @@ double scaleBarMm(double scale, double most, units::System system);
 /// Angle (radians) at which a leader from the bore meets the fewest holes, looked for around `around`.
 double clearRay(const std::vector<shape::Point>& stations, double around);
 
+/// Angle at which the note of the pin circle points: on the steel, clear of the stations, as near to `around`
+/// as that allows.
+double circleRay(const PlanShape& shape, double around);
+
 /// Pushes labels of height `height` apart so that none overlaps, keeping their order; `places` are the wanted
 /// middles, from top to bottom after sorting. Returns the middles in the order given.
 std::vector<double> spread(const std::vector<double>& places, double height, double top, double bottom);

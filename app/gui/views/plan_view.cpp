@@ -67,7 +67,7 @@ PlanView::PlanView(Document& document, QWidget* parent) : QWidget(parent), m_doc
     connect(m_views, &Segments::chosen, this, [this](int index) { setView(static_cast<View>(index)); });
     connect(&m_document, &Document::changed, this, &PlanView::jobChanged);
     connect(&Look::now(), &Look::changed, this, [this] {
-        m_views->adjustSize();
+        settleViews();
         if (!m_moved)
             fit();
         update();
@@ -130,9 +130,9 @@ void PlanView::keepInView() {
 QRectF PlanView::sheet() const {
     const Look& look = Look::now();
     const bool overlay = m_view == View::Stress || m_view == View::Deflection;
-    const double side = std::min(look.pxF(112), width() * 0.2);
+    const double side = std::min(look.pxF(112), width() * 0.26);
     QRectF sheet =
-        QRectF(rect()).adjusted(overlay ? look.pxF(20) : side, look.pxF(74),
+        QRectF(rect()).adjusted(overlay ? look.pxF(20) : side, m_views->geometry().bottom() + look.pxF(28),
                                 -(overlay ? std::min(look.pxF(176), width() * 0.3) : side), -look.pxF(44));
     if (sheet.width() < 60 || sheet.height() < 60)
         sheet = QRectF(rect()).adjusted(10, 10, -10, -10);
@@ -146,15 +146,48 @@ void PlanView::fit() {
 }
 
 void PlanView::resizeEvent(QResizeEvent*) {
-    m_views->move(Look::now().px(12), Look::now().px(8));
+    settleViews();
     if (!m_moved)
         fit();
+}
+
+void PlanView::settleViews() {
+    // The row of words gets tight, then two rows, before it is cut.
+    const int room = width() - Look::now().px(20);
+    m_views->setTight(false, 4);
+    if (m_views->sizeHint().width() > room)
+        m_views->setTight(true, 4);
+    if (m_views->sizeHint().width() > room)
+        m_views->setTight(true, 2);
+    m_views->resize(m_views->sizeHint());
+    m_views->move(Look::now().px(12), Look::now().px(8));
 }
 
 void PlanView::settleField() {
     const auto* field = m_report && m_report->plate.field ? &*m_report->plate.field : nullptr;
     const auto picture = m_report ? m_report->picture : nullptr;
     const bool inch = m_units == units::System::Inch;
+    m_ligaments.clear();
+    if (m_view == View::Fit && m_report && m_report->region) {
+        m_ligaments = outline::ligaments(*m_report->region);
+        // One of each kind: by symmetry the others are the same.
+        std::vector<outline::Ligament> kinds;
+        for (const auto& ligament : m_ligaments) {
+            // Between two edges with a hole in between there is no ligament to speak of.
+            bool inSteel = true;
+            for (const double t : {0.2, 0.35, 0.5, 0.65, 0.8})
+                inSteel = inSteel && shape::containsMaterial(
+                                         *m_report->region, ligament.onA + t * (ligament.onB - ligament.onA));
+            if (!inSteel)
+                continue;
+            const bool known = std::ranges::any_of(kinds, [&](const outline::Ligament& k) {
+                return (k.a == ligament.a && k.b == ligament.b) || (k.a == ligament.b && k.b == ligament.a);
+            });
+            if (!known && kinds.size() < 4)
+                kinds.push_back(ligament);
+        }
+        m_ligaments = std::move(kinds);
+    }
     m_yield = 0;
     if (m_view == View::Stress && picture && picture->vonMises.size() > 0) {
         const double worst = std::max(field ? field->peakStressMpa : 0.0, picture->vonMises.maxCoeff());
@@ -255,7 +288,7 @@ void PlanView::paintEvent(QPaintEvent*) {
                       width() - m_views->geometry().right() - look.pxF(26), m_views->height());
     if (QFontMetricsF(painter.font()).horizontalAdvance(words) <= line.width())
         drawLine(painter, line, Qt::AlignRight, words);
-    if (hasFocus() && !m_selected) {
+    if (hasFocus() && m_byKeyboard && !m_selected) {
         painter.setBrush(Qt::NoBrush);
         painter.setPen(QPen(c.touch, 2));
         painter.drawRect(QRectF(rect()).adjusted(1, 1, -1, -1));
@@ -308,8 +341,14 @@ void PlanView::paintEdges(QPainter& painter) {
         if (m_shape.bearing > 0)
             painter.drawPath(screenPath(shape::circleLoop({}, m_shape.bearing / 2)));
         painter.setPen(dashedPen(c.steelEdge, 1, {14, 4, 3, 4}));
-        if (m_shape.circle > 0)
+        if (m_shape.circle > 0) {
+            // On the steel only: a bar's pin circle runs far outside it and means nothing there.
+            painter.save();
+            if (m_shape.rim)
+                painter.setClipPath(screenPath(*m_shape.rim), Qt::IntersectClip);
             painter.drawPath(screenPath(shape::circleLoop({}, m_shape.circle / 2)));
+            painter.restore();
+        }
         const QRectF outline = outlinePx();
         const QPointF o = m_transform.toScreen({});
         painter.drawLine(QPointF(outline.left() - 10, o.y()), QPointF(outline.right() + 10, o.y()));
@@ -465,6 +504,37 @@ void PlanView::paintFit(QPainter& painter) {
     if (m_shape.keeper > 0)
         for (const auto& s : m_shape.stations)
             painter.drawPath(screenPath(shape::circleLoop(s, m_shape.keeper / 2)));
+    if (!m_drag)
+        paintLigaments(painter);
+}
+
+void PlanView::paintLigaments(QPainter& painter) {
+    const Look& look = Look::now();
+    const Palette& c = look.colours();
+    painter.setFont(look.font(Type::LabelBold));
+    for (const auto& ligament : m_ligaments) {
+        const QPointF a = m_transform.toScreen(ligament.onA), b = m_transform.toScreen(ligament.onB);
+        painter.setPen(QPen(c.ink, 1.4));
+        painter.drawLine(a, b);
+        if (std::hypot((a - b).x(), (a - b).y()) > 22) {
+            drawArrowHead(painter, a, b);
+            drawArrowHead(painter, b, a);
+        }
+        // Beside the line, on a ground of its own so that it reads over everything.
+        const QString words = figure(ligament.width);
+        const QFontMetricsF metrics(painter.font());
+        const double w = metrics.horizontalAdvance(words) + look.pxF(8), h = look.pxF(19);
+        const QPointF middle = (a + b) / 2;
+        const bool steep = std::abs((a - b).y()) > std::abs((a - b).x());
+        QRectF box(middle.x() - w / 2, middle.y() - h / 2, w, h);
+        box.translate(steep ? QPointF(w / 2 + 6, 0) : QPointF(0, -h / 2 - 5));
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(c.field);
+        painter.drawRoundedRect(box, 3, 3);
+        painter.setPen(c.ink);
+        drawLine(painter, box, Qt::AlignHCenter, words, false);
+    }
+    painter.setBrush(Qt::NoBrush);
 }
 
 void PlanView::paintPlaces(QPainter& painter) {
@@ -517,6 +587,15 @@ std::optional<DimensionNote> PlanView::noteFor(PlanPart part) const {
         return m_transform.toScreen(shape::polar(radius, angle));
     };
     DimensionNote note;
+    // The leader runs on from the centre, so that it stays between the stations it was aimed between.
+    const auto along = [&](double radius, double angle) {
+        note.anchor = at(radius, angle);
+        const QRectF outline = outlinePx();
+        const double x = note.left ? outline.left() - 44 : outline.right() + 44;
+        const QPointF o = m_transform.toScreen({});
+        if (std::abs(std::cos(angle)) > 0.3 && (std::cos(angle) < 0) == note.left)
+            note.shoulder = o.y() - std::tan(angle) * (x - o.x());
+    };
     switch (part) {
     case PlanPart::Rim:
         if (m_shape.rimDiameter <= 0)
@@ -525,31 +604,33 @@ std::optional<DimensionNote> PlanView::noteFor(PlanPart part) const {
         note.anchor = at(m_shape.rimDiameter / 2, std::numbers::pi * 1.13);
         break;
     case PlanPart::RimLength:
-        if (m_shape.rimLength <= 0)
+        if (m_shape.rimLength <= 0 || !m_shape.rim)
             return {};
         note.text = tr("%1 long").arg(figure(m_shape.rimLength));
-        note.anchor = m_transform.toScreen({m_shape.rimLength / 2, -m_shape.rimWidth * 0.3});
+        note.anchor = m_transform.toScreen(
+            shape::nearestOn(*m_shape.rim, {m_shape.rimLength, -m_shape.rimWidth * 0.4}));
         note.left = false;
         break;
     case PlanPart::RimWidth:
         if (m_shape.rimWidth <= 0)
             return {};
         note.text = tr("%1 wide").arg(figure(m_shape.rimWidth));
-        note.anchor = m_transform.toScreen({-m_shape.rimLength * 0.42, -m_shape.rimWidth / 2});
+        note.anchor = m_transform.toScreen({-m_shape.rimLength * 0.25, -m_shape.rimWidth / 2});
+        note.shoulder = note.anchor.y() + Look::now().pxF(40);
         break;
     case PlanPart::Bore: {
         if (m_shape.bore <= 0)
             return {};
         note.text = QStringLiteral("Ø%1").arg(figure(m_shape.bore));
-        note.anchor = at(m_shape.bore / 2, clearRay(m_shape.stations, -0.45));
         note.left = false;
+        along(m_shape.bore / 2, clearRay(m_shape.stations, -0.45));
         break;
     }
     case PlanPart::Circle:
         if (m_shape.circle <= 0)
             return {};
         note.text = QStringLiteral("Ø%1").arg(figure(m_shape.circle));
-        note.anchor = at(m_shape.circle / 2, clearRay(m_shape.stations, std::numbers::pi * 0.87));
+        along(m_shape.circle / 2, circleRay(m_shape, std::numbers::pi * 0.87));
         break;
     case PlanPart::Access: {
         if (m_shape.access <= 0 || m_shape.stations.empty())
@@ -832,6 +913,11 @@ void PlanView::keyPressEvent(QKeyEvent* event) {
     change(m_selected.part,
            stepped(m_selected.part, figureOf(m_shape, m_selected.part), direction, m_units, fine),
            m_keyGesture);
+}
+
+void PlanView::focusInEvent(QFocusEvent* event) {
+    m_byKeyboard = event->reason() == Qt::TabFocusReason || event->reason() == Qt::BacktabFocusReason;
+    update();
 }
 
 void PlanView::focusOutEvent(QFocusEvent*) {

@@ -5,6 +5,7 @@
 #include "app/gui/views/dimension_note.h"
 #include "app/gui/views/field_layer.h"
 #include "app/gui/views/plan_geometry.h"
+#include "geometry/outline/clearance.h"
 
 #include <memory>
 #include <optional>
@@ -57,6 +58,7 @@ protected:
     void mouseDoubleClickEvent(QMouseEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
     void leaveEvent(QEvent* event) override;
     bool focusNextPrevChild(bool next) override;
@@ -85,6 +87,8 @@ private:
     void paintEdges(QPainter& painter);
     void paintLit(QPainter& painter, PlanPart part);
     void paintFit(QPainter& painter);
+    void paintLigaments(QPainter& painter);
+    void settleViews();
     void paintPlaces(QPainter& painter);
     void paintNotes(QPainter& painter);
     void paintWorst(QPainter& painter, const QRectF& legend);
@@ -104,13 +108,15 @@ private:
     bool m_moved = false; ///< the user chose the place; do not fit by ourselves
     std::shared_ptr<const engine::Report> m_report;
     FieldLayer m_layer;
-    double m_scaleTop = 0, m_yield = 0; ///< MPa or mm; MPa
+    std::vector<outline::Ligament> m_ligaments; ///< the narrowest few, for Fit
+    double m_scaleTop = 0, m_yield = 0;         ///< MPa or mm; MPa
     Grab m_hover, m_selected;
     PlanPart m_lit = PlanPart::None;
     std::vector<shape::Point> m_places;
     std::optional<Drag> m_drag;
     std::optional<QPointF> m_pan;
     int m_keyGesture = 0;
+    bool m_byKeyboard = false; ///< the keyboard brought the focus here; show where it is
 };
 
 } // namespace pw::gui

@@ -37,7 +37,7 @@ private:
 };
 
 CheckRow::CheckRow(QWidget* parent) : QWidget(parent), m_button(new CheckRowButton(this)) {
-    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
     connect(m_button, &QAbstractButton::clicked, this, &CheckRow::picked);
@@ -47,8 +47,8 @@ CheckRow::CheckRow(QWidget* parent) : QWidget(parent), m_button(new CheckRowButt
     });
 }
 
-double CheckRow::barWidth() {
-    return Look::now().pxF(72);
+double CheckRow::barWidth(double rowWidth) {
+    return rowWidth < Look::now().pxF(320) ? Look::now().pxF(52) : Look::now().pxF(72);
 }
 
 double CheckRow::valueWidth() {
@@ -118,19 +118,21 @@ void CheckRow::paintLine(QPainter& painter, const QRectF& line, bool focus) {
     const QString value = marginText(m_check, m_system);
     painter.setFont(look.font(Type::RowBold));
     painter.setPen(c.ink);
-    const double barLeft = right - valueWidth() - look.pxF(4) - barWidth();
+    const double bar = barWidth(line.width()), barLeft = right - valueWidth() - look.pxF(4) - bar;
     drawLine(painter, QRectF(right - valueWidth(), line.top(), valueWidth(), line.height()), Qt::AlignRight,
              value, false);
 
+    const double titleLeft = left + look.pxF(32), room = barLeft - look.pxF(6) - titleLeft;
+    const QString title = QString::fromStdString(m_check.title);
     painter.setFont(look.font(Type::Row));
-    const double titleLeft = left + look.pxF(32);
-    drawLine(painter, QRectF(titleLeft, line.top(), barLeft - look.pxF(8) - titleLeft, line.height()),
-             Qt::AlignLeft, QString::fromStdString(m_check.title));
+    if (QFontMetricsF(painter.font()).horizontalAdvance(title) > room)
+        painter.setFont(look.font(Type::Label)); // a long one is set smaller before it is cut
+    drawLine(painter, QRectF(titleLeft, line.top(), room, line.height()), Qt::AlignLeft, title);
 
     const auto ratio = m_check.marginOverWanted();
     if (ratio) {
         const double h = look.pxF(10), y = line.center().y() - h / 2;
-        const QRectF track(barLeft, y, barWidth(), h);
+        const QRectF track(barLeft, y, bar, h);
         painter.setPen(Qt::NoPen);
         painter.setBrush(c.tone == Tone::Dark ? mixed(c.panel, c.rule, 0.5) : mixed(c.panel, c.rule, 0.55));
         painter.drawRoundedRect(track, 2, 2);

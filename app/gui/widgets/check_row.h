@@ -1,5 +1,7 @@
 #pragma once
 
+#include <string> // first: moc of Qt 6.4 stumbles over <compare> alone
+
 #include "core/units/format.h"
 #include "core/verdict/check.h"
 
@@ -26,7 +28,7 @@ public:
 
     /// Where the bar begins from the row's right end, and how wide it is: the head of the list marks the same
     /// line.
-    static double barWidth();
+    static double barWidth(double rowWidth);
     static double valueWidth();
 
     bool hasHeightForWidth() const override { return true; }

@@ -257,9 +257,15 @@ void FieldBox::paintEvent(QPaintEvent*) {
 
     // Label.
     QString label = m_label;
-    if (m_state == FieldState::Assumed)
+    bool assumedInside = false;
+    if (m_state == FieldState::Assumed) {
         label = tr("%1, assumed").arg(m_label);
-    else if (m_state == FieldState::WorkedOut)
+        if (QFontMetricsF(look.font(active ? Type::LabelBold : Type::Label)).horizontalAdvance(label) >
+            width()) {
+            label = m_label;
+            assumedInside = true;
+        }
+    } else if (m_state == FieldState::WorkedOut)
         label = tr("%1, worked out").arg(m_label);
     painter.setFont(look.font(active ? Type::LabelBold : Type::Label));
     painter.setPen(active ? c.touch : c.muted);
@@ -304,6 +310,14 @@ void FieldBox::paintEvent(QPaintEvent*) {
             line.setRight(line.right() - look.pxF(16));
         if (!(active && m_edit && m_state == FieldState::Needed))
             drawLine(painter, line, Qt::AlignLeft, words);
+        if (assumedInside) {
+            const double used = QFontMetricsF(painter.font()).horizontalAdvance(words) + look.pxF(6);
+            painter.setFont(look.font(Type::Label));
+            painter.setPen(c.muted);
+            line.setLeft(line.left() + used);
+            if (QFontMetricsF(painter.font()).horizontalAdvance(tr("assumed")) <= line.width())
+                drawLine(painter, line, Qt::AlignRight, tr("assumed"));
+        }
     } else if (m_mode == Mode::Choice) {
         const bool plain = m_state == FieldState::Assumed;
         painter.setFont(look.font(plain ? Type::ValuePlain : Type::Value));

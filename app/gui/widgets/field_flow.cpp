@@ -77,7 +77,7 @@ int FieldFlow::arrange(int width, bool place) const {
     const Look& look = Look::now();
     const int gap = look.px(8), half = (width - gap) / 2;
     const auto pairs = [&](const Item& item) {
-        return item.field && !item.wide && half >= look.px(126) && item.field->wantedWidth() <= half;
+        return item.field && !item.wide && half >= look.px(116) && item.field->wantedWidth() <= half;
     };
     const auto put = [&](QWidget* widget, int x, int y, int w) {
         const int h = widget->hasHeightForWidth() ? widget->heightForWidth(w) : widget->sizeHint().height();

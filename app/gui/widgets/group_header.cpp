@@ -12,8 +12,8 @@ namespace pw::gui {
 
 namespace {
 
-double sentenceRoom(int width) {
-    return width - Look::now().pxF(16 + 40);
+double sentenceRoom(int width, bool needs) {
+    return width - Look::now().pxF(needs ? 16 + 66 : 16 + 36);
 }
 
 } // namespace
@@ -22,7 +22,7 @@ GroupHeader::GroupHeader(const QString& title, QWidget* parent) : QAbstractButto
     setCheckable(true);
     setFocusPolicy(Qt::StrongFocus);
     setCursor(Qt::PointingHandCursor);
-    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
     setTitle(title);
@@ -56,8 +56,11 @@ void GroupHeader::setSentence(const QString& sentence) {
 }
 
 void GroupHeader::setNeeds(bool needs) {
+    if (needs == m_needs)
+        return;
     m_needs = needs;
     speak();
+    updateGeometry();
     update();
 }
 
@@ -70,7 +73,7 @@ int GroupHeader::heightForWidth(int width) const {
     if (isOpen())
         return look.px(38);
     // Two lines at most; a longer sentence is cut, its group is one click away.
-    const auto lines = wrapText(m_sentence, look.font(Type::Sentence), sentenceRoom(width), 2);
+    const auto lines = wrapText(m_sentence, look.font(Type::Sentence), sentenceRoom(width, m_needs), 2);
     return std::max(look.px(51), static_cast<int>(std::ceil(look.pxF(29) + lines.height())));
 }
 
@@ -92,7 +95,7 @@ void GroupHeader::paintEvent(QPaintEvent*) {
     const Look& look = Look::now();
     const Palette& c = look.colours();
     QPainter painter(this);
-    const double left = look.pxF(16), room = sentenceRoom(width());
+    const double left = look.pxF(16), room = sentenceRoom(width(), m_needs);
     const double middle = height() / 2.0;
     if (isOpen()) {
         painter.setFont(look.font(Type::Title));

@@ -10,7 +10,7 @@ namespace pw::gui {
 
 MeasureCard::MeasureCard(Sketch sketch, const QString& how, QWidget* parent)
     : QWidget(parent), m_sketch(sketch), m_how(how) {
-    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
     setAccessibleName(how);

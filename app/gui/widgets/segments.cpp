@@ -7,7 +7,7 @@
 #include <QAbstractButton>
 #include <QButtonGroup>
 #include <QFontMetricsF>
-#include <QHBoxLayout>
+#include <QGridLayout>
 #include <QPainter>
 
 namespace pw::gui {
@@ -24,10 +24,17 @@ public:
         setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
     }
 
+    void setTight(bool tight) {
+        m_tight = tight;
+        updateGeometry();
+    }
+
     QSize sizeHint() const override {
         const Look& look = Look::now();
         const QFontMetricsF metrics(look.font(Type::ButtonBold));
-        return {static_cast<int>(std::ceil(metrics.horizontalAdvance(text()) + look.pxF(32))), look.px(32)};
+        const double side = m_tight ? 8 : 16;
+        return {static_cast<int>(std::ceil(metrics.horizontalAdvance(text()) + look.pxF(2 * side))),
+                look.px(32)};
     }
 
 protected:
@@ -50,6 +57,9 @@ protected:
             painter.drawRoundedRect(QRectF(rect()).adjusted(3, 3, -3, -3), look.pxF(3), look.pxF(3));
         }
     }
+
+private:
+    bool m_tight = false;
 };
 
 } // namespace
@@ -58,14 +68,14 @@ Segments::Segments(const QStringList& words, const QString& name, QWidget* paren
     : QWidget(parent), m_group(new QButtonGroup(this)) {
     setAccessibleName(name);
     setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
-    auto* row = new QHBoxLayout(this);
-    row->setSpacing(0);
+    auto* grid = new QGridLayout(this);
+    grid->setSpacing(0);
     m_group->setExclusive(true);
     for (int i = 0; i < words.size(); ++i) {
         auto* segment = new Segment(words[i], this);
         segment->setAccessibleName(words[i]);
         m_group->addButton(segment, i);
-        row->addWidget(segment);
+        grid->addWidget(segment, 0, i);
     }
     m_group->button(0)->setChecked(true);
     connect(m_group, &QButtonGroup::idClicked, this, &Segments::chosen);
@@ -86,6 +96,21 @@ void Segments::relayout() {
         button->updateGeometry();
     updateGeometry();
     update();
+}
+
+void Segments::setTight(bool tight, int perRow) {
+    if (tight == m_tight && perRow == m_perRow)
+        return;
+    m_tight = tight;
+    m_perRow = perRow;
+    auto* grid = static_cast<QGridLayout*>(layout());
+    for (int i = 0; i < static_cast<int>(m_group->buttons().size()); ++i) {
+        auto* segment = static_cast<Segment*>(m_group->button(i));
+        segment->setTight(tight);
+        grid->removeWidget(segment);
+        grid->addWidget(segment, i / perRow, i % perRow);
+    }
+    relayout();
 }
 
 int Segments::current() const {

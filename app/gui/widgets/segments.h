@@ -16,6 +16,8 @@ class Segments : public QWidget {
 public:
     Segments(const QStringList& words, const QString& name, QWidget* parent = nullptr);
 
+    /// Less room around the words, and rows of at most so many: for a narrow place.
+    void setTight(bool tight, int perRow);
     int current() const;
     void setCurrent(int index);
 
@@ -29,6 +31,8 @@ protected:
 private:
     void relayout();
     QButtonGroup* m_group;
+    bool m_tight = false;
+    int m_perRow = 100;
 };
 
 } // namespace pw::gui

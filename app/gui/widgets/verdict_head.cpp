@@ -14,11 +14,8 @@ namespace pw::gui {
 
 namespace {
 
-constexpr int kReasonLines = 3;
-
-double topHeight() {
-    return Look::now().pxF(68);
-}
+// Two lines are the rule; a third beats losing the end of a reason, where there is room for it.
+constexpr int kReasonLines = 3, kCompactLines = 2;
 
 } // namespace
 
@@ -39,7 +36,7 @@ QString verdictWord(verdict::Grade grade) {
 }
 
 VerdictHead::VerdictHead(QWidget* parent) : QWidget(parent) {
-    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
     policy.setHeightForWidth(true);
     setSizePolicy(policy);
     m_fade.setStartValue(0.0);
@@ -72,10 +69,24 @@ void VerdictHead::setBusy(double done, const QString& what) {
     update();
 }
 
+void VerdictHead::setCompact(bool compact) {
+    if (compact == m_compact)
+        return;
+    m_compact = compact;
+    updateGeometry();
+    update();
+}
+
+double VerdictHead::topHeight() const {
+    return Look::now().pxF(m_compact ? 46 : 68);
+}
+
 int VerdictHead::heightForWidth(int width) const {
     const Look& look = Look::now();
-    const auto text = wrapText(m_reason, look.font(Type::Sentence), width - look.pxF(32), kReasonLines);
-    return static_cast<int>(std::ceil(topHeight() + std::max(text.height(), 2 * text.lead) + look.pxF(12)));
+    const auto text = wrapText(m_reason, look.font(Type::Sentence), width - look.pxF(32),
+                               m_compact ? kCompactLines : kReasonLines);
+    return static_cast<int>(
+        std::ceil(topHeight() + std::max(text.height(), m_compact ? 0 : 2 * text.lead) + look.pxF(12)));
 }
 
 QSize VerdictHead::sizeHint() const {
@@ -107,11 +118,14 @@ void VerdictHead::paintEvent(QPaintEvent*) {
         painter.fillRect(rect(), fading ? mixed(m_from, v.fill, m_fade.currentValue().toDouble()) : v.fill);
     }
 
-    const double left = look.pxF(16), mark = look.pxF(72);
-    const QRectF line(left, look.pxF(8), width() - 2 * left, topHeight() - look.pxF(8));
+    const double left = look.pxF(16), mark = look.pxF(m_compact ? 44 : 72);
+    const QRectF line(left, look.pxF(m_compact ? 4 : 8), width() - 2 * left,
+                      topHeight() - look.pxF(m_compact ? 4 : 8));
     drawVerdictMark(painter, QRectF(left, line.top() + look.pxF(2), mark, line.height()), m_grade, v.onFill);
     QFont word = look.font(Type::Verdict);
-    const double room = width() - left - mark - look.pxF(18 + 12);
+    if (m_compact)
+        word.setPixelSize(look.px(30));
+    const double room = width() - left - mark - look.pxF(18 + 16);
     const double wants = QFontMetricsF(word).horizontalAdvance(verdictWord(m_grade));
     if (wants > room) // a long word in a narrow column gets smaller rather than cut
         word.setPixelSize(std::max(look.px(20), static_cast<int>(word.pixelSize() * room / wants)));
@@ -125,7 +139,9 @@ void VerdictHead::paintEvent(QPaintEvent*) {
     painter.setFont(look.font(Type::Sentence));
     const double inner = width() - 2 * left;
     if (!isBusy()) {
-        drawWrapped(painter, wrapText(m_reason, painter.font(), inner, kReasonLines), {left, topHeight()});
+        drawWrapped(painter,
+                    wrapText(m_reason, painter.font(), inner, m_compact ? kCompactLines : kReasonLines),
+                    {left, topHeight()});
         return;
     }
     painter.setOpacity(1);

@@ -20,6 +20,8 @@ public:
     /// `done` 0..1 and what is being done; below 0: nothing is running.
     void setBusy(double done, const QString& what);
     bool isBusy() const { return m_done >= 0; }
+    /// Smaller mark and word, for a low window or very large type.
+    void setCompact(bool compact);
     verdict::Grade grade() const { return m_grade; }
     QString reason() const { return m_reason; }
 
@@ -34,6 +36,8 @@ protected:
 private:
     verdict::Grade m_grade = verdict::Grade::Incomplete;
     QString m_reason;
+    double topHeight() const;
+    bool m_compact = false;
     double m_done = -1;
     QString m_what;
     QColor m_from; ///< fill that is being left

@@ -27,8 +27,10 @@ void drawThin(QPainter& painter, QPointF c, double w) {
 }
 
 void drawBow(QPainter& painter, QPointF c, double w, const QColor& colour) {
-    const double thick = 0.22 * w, r = w / 2 - thick / 2;
-    const QRectF circle(c.x() - r, c.y() - r + 0.22 * w, 2 * r, 2 * r);
+    // A ring's piece of 124 degrees whose outer corners are the mark's width apart.
+    const double outer = 0.566 * w, thick = 0.27 * w, r = outer - thick / 2;
+    const double high = outer - (outer - thick) * 0.469;
+    const QRectF circle(c.x() - r, c.y() - high / 2 + thick / 2, 2 * r, 2 * r);
     QPen pen(colour, thick, Qt::SolidLine, Qt::FlatCap);
     painter.setPen(pen);
     painter.setBrush(Qt::NoBrush);

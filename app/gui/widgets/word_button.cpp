@@ -65,12 +65,27 @@ void WordButton::setSecondLine(const QString& words) {
     update();
 }
 
+void WordButton::setMargins(double left, double top, double right, double bottom) {
+    m_left = left;
+    m_top = top;
+    m_right = right;
+    m_bottom = bottom;
+    updateGeometry();
+}
+
+QRectF WordButton::face() const {
+    const Look& look = Look::now();
+    return QRectF(rect()).adjusted(look.pxF(m_left), look.pxF(m_top), -look.pxF(m_right),
+                                   -look.pxF(m_bottom));
+}
+
 int WordButton::heightForWidth(int width) const {
     const Look& look = Look::now();
-    const double inner = width - look.pxF(16 + 40);
+    const double inner = width - look.pxF(16 + 40 + m_left + m_right);
     const double lines = wrapText(text(), look.font(Type::Title), inner).height() +
                          wrapText(m_second, look.font(Type::Button), inner).height();
-    return std::max(look.px(58), static_cast<int>(std::ceil(lines + look.pxF(14))));
+    return static_cast<int>(
+        std::ceil(std::max(look.pxF(58), lines + look.pxF(14)) + look.pxF(m_top + m_bottom)));
 }
 
 QSize WordButton::sizeHint() const {
@@ -81,7 +96,8 @@ QSize WordButton::sizeHint() const {
     const double side = m_style == Style::Boxed ? 14 : m_style == Style::Link ? 4 : 10;
     const double width =
         metrics.horizontalAdvance(text()) + look.pxF(2 * side) + (m_opens ? look.pxF(16) : 0);
-    return {static_cast<int>(std::ceil(width)), look.px(m_style == Style::Link ? 33 : 38)};
+    return {static_cast<int>(std::ceil(width)),
+            look.px((m_style == Style::Link ? 33 : 38) + m_top + m_bottom)};
 }
 
 QSize WordButton::minimumSizeHint() const {
@@ -106,7 +122,7 @@ void WordButton::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     const double radius = look.pxF(5);
-    const QRectF box = QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5);
+    const QRectF face = this->face(), box = face.adjusted(0.5, 0.5, -0.5, -0.5);
     const bool hot = isEnabled() && (underMouse() || isDown());
     QColor ink = isEnabled() ? c.ink : mixed(c.panel, c.muted, 0.62);
 
@@ -115,15 +131,16 @@ void WordButton::paintEvent(QPaintEvent*) {
         painter.setBrush(hot ? mixed(c.touch, c.ink, 0.12) : c.touch);
         painter.drawRoundedRect(box, radius, radius);
         painter.setPen(c.onTouch);
-        const double inner = width() - look.pxF(16 + 40);
+        const double inner = face.width() - look.pxF(16 + 40);
         painter.setFont(look.font(Type::Title));
         const WrappedText first = wrapText(text(), painter.font(), inner);
         const WrappedText second = wrapText(m_second, look.font(Type::Button), inner);
-        const double top = (height() - first.height() - second.height()) / 2;
-        drawWrapped(painter, first, {look.pxF(16), top});
+        const double top = face.top() + (face.height() - first.height() - second.height()) / 2;
+        drawWrapped(painter, first, {face.left() + look.pxF(16), top});
         painter.setFont(look.font(Type::Button));
-        drawWrapped(painter, second, {look.pxF(16), top + first.height()});
-        drawChevron(painter, QPointF(width() - look.pxF(22), height() / 2.0), look.pxF(12), -90, c.onTouch);
+        drawWrapped(painter, second, {face.left() + look.pxF(16), top + first.height()});
+        drawChevron(painter, QPointF(face.right() - look.pxF(22), face.center().y()), look.pxF(12), -90,
+                    c.onTouch);
     } else {
         if (m_style == Style::Boxed) {
             painter.setPen(QPen(c.strongRule, 1));
@@ -139,18 +156,19 @@ void WordButton::paintEvent(QPaintEvent*) {
         painter.setPen(ink);
         painter.setFont(look.font(Type::Button));
         const double side = look.pxF(m_style == Style::Boxed ? 8 : m_style == Style::Link ? 4 : 10);
-        QRectF line = QRectF(rect()).adjusted(side, 0, -side, 0);
+        QRectF line = face.adjusted(side, 0, -side, 0);
         if (m_opens && m_style != Style::Link)
             line.setRight(line.right() - look.pxF(16));
         drawLine(painter, line, m_style == Style::Boxed && !m_opens ? Qt::AlignHCenter : Qt::AlignLeft,
                  text());
         if (m_opens)
-            drawChevron(painter,
-                        QPointF(width() - look.pxF(m_style == Style::Link ? 11 : 16), height() / 2.0 + 1),
-                        look.pxF(9), isChecked() ? 180 : 0, ink);
+            drawChevron(
+                painter,
+                QPointF(face.right() - look.pxF(m_style == Style::Link ? 11 : 16), face.center().y() + 1),
+                look.pxF(9), isChecked() ? 180 : 0, ink);
     }
     if (hasFocus())
-        drawFocusRing(painter, QRectF(rect()), radius);
+        drawFocusRing(painter, face, radius);
 }
 
 } // namespace pw::gui

@@ -19,6 +19,8 @@ public:
     /// A small arrow that says something opens below.
     void setOpens(bool opens);
     void setSecondLine(const QString& words);
+    /// Room around the button itself, in design pixels: it may then stand in a column without a frame.
+    void setMargins(double left, double top, double right, double bottom);
 
     bool hasHeightForWidth() const override { return m_style == Style::Filled; }
     int heightForWidth(int width) const override;
@@ -32,7 +34,10 @@ protected:
 
 private:
     Style m_style;
+    QRectF face() const;
+
     bool m_opens = false;
+    double m_left = 0, m_top = 0, m_right = 0, m_bottom = 0;
     QString m_second;
 };
 

@@ -50,11 +50,12 @@ int grabWindows(const QString& folder) {
     QDir().mkpath(folder);
     using View = gui::PlanView::View;
     const std::vector<Shot> shots{
-        {.name = "01_light_holds", .set = [](auto& w) { w.figures().openField("stations.circle", true); }},
+        {.name = "01_light_holds",
+         .set = [](gui::Window& w) { w.figures().openField("stations.circle", true); }},
         {.name = "02_dark_sets_stress",
          .dark = true,
          .set =
-             [](auto& w) {
+             [](gui::Window& w) {
                  thickness(w, "6 mm");
                  w.plan().setView(View::Stress);
                  w.figures().openField("plate.thickness", true);
@@ -63,13 +64,13 @@ int grabWindows(const QString& folder) {
              }},
         {.name = "03_light_breaks_stress",
          .set =
-             [](auto& w) {
+             [](gui::Window& w) {
                  thickness(w, "4 mm");
                  w.plan().setView(View::Stress);
              }},
         {.name = "04_light_new",
          .set =
-             [](auto& w) {
+             [](gui::Window& w) {
                  jobfile::Tree t = jobfile::Tree::object();
                  t.set("platewright", 1);
                  t.set("work", "compress");
@@ -82,42 +83,42 @@ int grabWindows(const QString& folder) {
              }},
         {.name = "05_light_thin_springs",
          .set =
-             [](auto& w) {
+             [](gui::Window& w) {
                  thickness(w, "9 mm");
                  w.figures().openGroup("load");
              }},
         {.name = "06_1024_wrong_figure",
          .size = {1024, 700},
-         .set = [](auto& w) { type(w, "stations.access_hole", "20 mmm"); }},
+         .set = [](gui::Window& w) { type(w, "stations.access_hole", "20 mmm"); }},
         {.name = "07_dark_1024_centre",
          .size = {1024, 700},
          .dark = true,
          .set =
-             [](auto& w) {
+             [](gui::Window& w) {
                  w.figures().openGroup("centre");
                  w.plan().setView(View::Deflection);
              }},
         {.name = "08_200_percent",
          .text = 2,
-         .set = [](auto& w) { w.figures().openField("stations.circle", true); }},
+         .set = [](gui::Window& w) { w.figures().openField("stations.circle", true); }},
         {.name = "09_200_percent_1920",
          .size = {1920, 1080},
          .text = 2,
          .set =
-             [](auto& w) {
+             [](gui::Window& w) {
                  thickness(w, "6 mm");
                  w.plan().setView(View::Stress);
              }},
         {.name = "10_light_inch_fit",
          .set =
-             [](auto& w) {
+             [](gui::Window& w) {
                  w.setUnits(units::System::Inch);
                  w.plan().setView(View::Fit);
                  w.figures().openGroup("steel");
              }},
         {.name = "11_bar_long_words",
          .set =
-             [](auto& w) {
+             [](gui::Window& w) {
                  auto t = w.document().tree();
                  t.set("title", "Backing spring pack of the second reduction clutch in the long bed lathe");
                  t.set("stations.count", 2);
@@ -132,7 +133,7 @@ int grabWindows(const QString& folder) {
              }},
         {.name = "12_1920_light",
          .size = {1920, 1080},
-         .set = [](auto& w) { w.figures().openGroup("wanted"); }},
+         .set = [](gui::Window& w) { w.figures().openGroup("wanted"); }},
     };
     for (const auto& shot : shots) {
         gui::settings::setColours(shot.dark ? gui::settings::Colours::Dark : gui::settings::Colours::Light);
@@ -143,7 +144,7 @@ int grabWindows(const QString& folder) {
         window.document().startNew(eightPinJob());
         window.show();
         window.activateWindow();
-        QTest::qWaitForWindowActive(&window, 500);
+        (void)QTest::qWaitForWindowActive(&window, 500);
         shot.set(window);
         QTest::qWait(600);
         const QString file = folder + QLatin1Char('/') + QLatin1String(shot.name) + QStringLiteral(".png");
