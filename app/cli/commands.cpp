@@ -1,6 +1,7 @@
 #include "app/cli/commands.h"
 
 #include "app/engine/check.h"
+#include "app/engine/ladder.h"
 #include "app/engine/report_json.h"
 #include "app/engine/words.h"
 #include "app/engine/write.h"
@@ -70,6 +71,13 @@ int doCheck(const std::string& file, bool json, const std::vector<std::string>& 
     return statusOf(report);
 }
 
+int doLadder(const std::string& file, bool json, std::ostream& out, std::ostream& err) {
+    const job::Job job = readJob(file, err);
+    const engine::Ladder ladder = engine::ladder(job);
+    out << (json ? jobfile::toJson(engine::toTree(ladder)) : engine::toWords(ladder, job.preferred));
+    return ladder.thinnestThatHolds.empty() ? kWeak : kGood;
+}
+
 using Write = util::Status (*)(const job::Job&, const engine::Report&, const std::filesystem::path&, bool);
 
 int doWrite(const std::string& file, const std::string& target, bool anyway, Write write, std::ostream& out,
@@ -112,6 +120,9 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
     check->add_option("--at", at, "add the field at a place X,Y (mm, plate coordinates); may be given again")
         ->allow_extra_args(false)
         ->take_all();
+    CLI::App* ladder = app.add_subcommand("ladder", "the same tool in every stock thickness");
+    ladder->add_option("job", job, "the job file")->required();
+    ladder->add_flag("--json", json, "print it as JSON");
     const auto addWriter = [&](const char* name, const char* what, const char* file) {
         CLI::App* command = app.add_subcommand(name, what);
         command->add_option("job", job, "the job file")->required();
@@ -134,6 +145,8 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
     try {
         if (check->parsed())
             return doCheck(job, json, at, out, err);
+        if (ladder->parsed())
+            return doLadder(job, json, out, err);
         if (cut->parsed())
             return doWrite(job, target, anyway, engine::writeCut, out, err);
         if (solid->parsed())

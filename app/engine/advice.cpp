@@ -20,6 +20,12 @@ std::string capitalised(std::string text) {
     return text;
 }
 
+std::string lowered(std::string text) {
+    if (!text.empty() && text[0] >= 'A' && text[0] <= 'Z')
+        text[0] = static_cast<char>(text[0] - 'A' + 'a');
+    return text;
+}
+
 std::string loadWords(const job::Job& job) {
     return job.springs.empty() ? "full load" : "full spring load";
 }
@@ -75,7 +81,7 @@ std::string reasonFor(const job::Job& job, const Report& report) {
     if (report.grade == Grade::Holds) {
         std::string text = "The plate stays flat at " + loadWords(job) + ".";
         if (weakest)
-            text += " First to give: " + weakest->title + ".";
+            text += " First to give: " + lowered(weakest->title) + ".";
         return text;
     }
     const verdict::Check* check = worstCheck(report);
@@ -102,7 +108,7 @@ std::vector<std::string> cautionsFor(const job::Job& job, const Report& report) 
     if (report.load.energy)
         cautions.push_back(
             show(*report.load.energy, job.preferred) +
-            " is stored in the springs, enough to kill. Stand out of line, glasses on, a guard or "
+            " is stored in the springs and can kill. Stand out of line, glasses on, a guard or "
             "chain over the tool.");
     else
         cautions.push_back(

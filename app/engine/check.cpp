@@ -1,6 +1,7 @@
 #include "app/engine/check.h"
 
 #include "app/engine/advice.h"
+#include "app/engine/ladder.h"
 #include "app/engine/plate_report.h"
 #include "core/job/assumed.h"
 #include "core/job/station_places.h"
@@ -371,6 +372,9 @@ private:
         m_report.cautions = cautionsFor(m_job, m_report);
         m_report.steps = stepsFor(m_job, m_report);
         m_report.reason = reasonFor(m_job, m_report);
+        if (m_options.mend)
+            if (auto change = thickerPlate(m_job, m_report))
+                m_report.changes.push_back(std::move(*change));
     }
 
     void rate() {

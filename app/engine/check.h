@@ -12,6 +12,8 @@ struct CheckOptions {
     /// Called now and then with 0..1 and what is being done; false stops the work (check then throws
     /// Stopped).
     std::function<bool(double, std::string_view)> progress;
+    /// Look for a change that mends a verdict that does not hold (costs a few more checks).
+    bool mend = true;
 };
 
 /// Thrown out of check() when progress said stop. Nothing else is.

@@ -11,6 +11,9 @@ namespace pw::engine {
 
 namespace {
 
+/// How much finer each mesh is than the one before.
+constexpr double kRefine = 0.8;
+
 plate::Sector sectorOf(const PlateTask& task) {
     std::vector<outline::LoadedPlace> places;
     for (const plate::PressureRing& ring : task.stations)
@@ -156,8 +159,8 @@ util::Result<PlateField> solvePlateField(const PlateTask& task, const FieldOptio
         field = std::move(next);
         if (field.settled)
             break;
-        size = firstSizes(task.region, std::pow(0.75, level + 1));
-        size.background = refinedSizes(field.model->mesh(), field.moments.triangleError, 0.75);
+        size = firstSizes(task.region, std::pow(kRefine, level + 1));
+        size.background = refinedSizes(field.model->mesh(), field.moments.triangleError, kRefine);
     }
     return field;
 }

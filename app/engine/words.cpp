@@ -127,6 +127,8 @@ std::string toWords(const job::Job& job, const Report& report) {
         out += row("Weakest link", text);
     }
     out += figures(report);
+    for (const Change& change : report.changes)
+        out += row("Mend", change.what);
     std::vector<std::string> needed, wrong;
     for (const Missing& m : report.missing)
         needed.push_back(m.field + ": " + m.how);

@@ -66,7 +66,7 @@ std::optional<double> pinCircleRadius(const job::Stations& stations) {
 } // namespace
 
 Check landWidthCheck(const job::Job& job) {
-    const char *id = "land.width", *title = "Lands, width left";
+    const char *id = "land.width", *title = "Land left";
     const auto land = landOf(job), hole = openingOf(job.stations);
     if (!land)
         return incompleteCheck(id, "lands", title, CheckKind::Fit,
@@ -90,7 +90,7 @@ Check landWidthCheck(const job::Job& job) {
 
 Check landBearingCheck(const job::Job& job, const std::optional<material::Material>& plate, Force station,
                        double s) {
-    const char *id = "land.bearing", *title = "Lands, pressure";
+    const char *id = "land.bearing", *title = "Land pressure";
     const auto land = landOf(job), hole = openingOf(job.stations);
     const auto missing = [&](const std::string& what) {
         return incompleteCheck(id, "lands", title, CheckKind::Force, what);
@@ -115,7 +115,7 @@ Check landBearingCheck(const job::Job& job, const std::optional<material::Materi
 }
 
 Check accessCheck(const job::Job& job) {
-    const char *id = "access.keeper", *title = "Access holes, room for the keepers";
+    const char *id = "access.keeper", *title = "Room for keeper";
     const job::Stations& stations = job.stations;
     const auto hole = openingOf(stations);
     if (!hole)
@@ -149,7 +149,7 @@ Check accessCheck(const job::Job& job) {
 }
 
 Check ligamentCheck(const job::Job& job, const std::vector<Ligament>& ligaments) {
-    const char *id = "plate.ligament", *title = "Plate, steel left between edges";
+    const char *id = "plate.ligament", *title = "Steel left";
     if (ligaments.empty())
         return incompleteCheck(id, "plate", title, CheckKind::Fit,
                                "the plate's outline and holes are not all given");
@@ -174,7 +174,7 @@ Check ligamentCheck(const job::Job& job, const std::vector<Ligament>& ligaments)
 std::optional<Check> washerCheck(const job::Job& job, const CentreBearing& bearing) {
     if (bearing.throughThread)
         return std::nullopt;
-    const char *id = "centre.washer", *title = "Washer over the bore";
+    const char *id = "centre.washer", *title = "Washer cover";
     const auto show = [&](Length l) { return units::show(l, job.preferred); };
     const bool washer = bearing.washerOutside > Length();
     const Length outside = washer                       ? bearing.washerOutside
@@ -225,7 +225,7 @@ Check cutHolesCheck(const job::Job& job) {
     Check check;
     check.id = "cut.holes";
     check.member = "plate";
-    check.title = "Holes to burn or to drill";
+    check.title = "Burn or drill";
     check.kind = CheckKind::Note;
     check.grade = Grade::Holds;
     check.unit = "mm";

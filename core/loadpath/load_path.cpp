@@ -53,7 +53,7 @@ struct Context {
 
 Check screwCheck(const Context& at, const std::optional<TorqueInputs>& torque) {
     const auto missing = [&](const std::string& what) {
-        return incompleteCheck("screw.stress", "screw", "Screw, pull and twist", CheckKind::Force, what);
+        return incompleteCheck("screw.stress", "screw", "Screw", CheckKind::Force, what);
     };
     if (!at.members.thread || !torque)
         return missing(kNoThread);
@@ -67,7 +67,7 @@ Check screwCheck(const Context& at, const std::optional<TorqueInputs>& torque) {
 
 Check nutCheck(const Context& at) {
     const auto missing = [&](const std::string& what) {
-        return incompleteCheck("thread.nut", "nut", "Thread in the nut", CheckKind::Force, what);
+        return incompleteCheck("thread.nut", "nut", "Nut thread", CheckKind::Force, what);
     };
     if (!at.members.thread)
         return missing(kNoThread);
@@ -81,7 +81,7 @@ Check nutCheck(const Context& at) {
     StripInputs in;
     in.id = "thread.nut";
     in.member = "nut";
-    in.title = "Thread in the nut";
+    in.title = "Nut thread";
     in.thread = *at.members.thread;
     in.engagement = *height;
     in.screw = *at.members.screw;
@@ -104,17 +104,17 @@ std::optional<Check> intoCheck(const Context& at) {
     case job::Into::Shaft:
         in.id = "thread.shaft";
         in.member = "shaft thread";
-        in.title = "Thread in the shaft";
+        in.title = "Shaft thread";
         break;
     case job::Into::Bar:
         in.id = "thread.bar";
         in.member = "bar thread";
-        in.title = "Thread in the bar";
+        in.title = "Bar thread";
         break;
     case job::Into::Plate:
         in.id = "thread.plate";
         in.member = "plate thread";
-        in.title = "Thread in the plate";
+        in.title = "Plate thread";
         break;
     case job::Into::Nut:
         return std::nullopt;
@@ -296,14 +296,14 @@ LoadPath loadPath(const job::Job& job, const spring::PackLoads& pack,
         // A tapped bore bears on its own thread: thread.plate judges it.
         if (!bearing)
             checks.push_back(incompleteCheck("centre.bearing", "centre bearing",
-                                             "Centre bearing on the plate", CheckKind::Force, kNoThread));
+                                             "Centre bearing", CheckKind::Force, kNoThread));
         else if (!bearing->throughThread) {
             if (pack.known() && path.members.plate)
                 checks.push_back(
                     centreBearingCheck(*bearing, *path.members.plate, pack.design(), at.s, job.preferred));
             else
                 checks.push_back(incompleteCheck("centre.bearing", "centre bearing",
-                                                 "Centre bearing on the plate", CheckKind::Force, kNoLoad));
+                                                 "Centre bearing", CheckKind::Force, kNoLoad));
         }
         if (bearing)
             if (auto check = washerCheck(job, *bearing))
@@ -315,7 +315,7 @@ LoadPath loadPath(const job::Job& job, const spring::PackLoads& pack,
             path.threadLeft = threadLeft(travel);
             checks.push_back(threadTravelCheck(travel));
         } else {
-            checks.push_back(incompleteCheck("travel.thread", "screw", "Thread, until the springs are free",
+            checks.push_back(incompleteCheck("travel.thread", "screw", "Thread left",
                                              CheckKind::Fit, kNoThread));
         }
         checks.push_back(pinTravelCheck(job, pack));
@@ -326,7 +326,7 @@ LoadPath loadPath(const job::Job& job, const spring::PackLoads& pack,
         checks.push_back(landBearingCheck(job, path.members.plate, pack.station.high, at.s));
     else
         checks.push_back(
-            incompleteCheck("land.bearing", "lands", "Lands, pressure", CheckKind::Force, kNoLoad));
+            incompleteCheck("land.bearing", "lands", "Land pressure", CheckKind::Force, kNoLoad));
     checks.push_back(ligamentCheck(job, ligaments));
     checks.push_back(cutHolesCheck(job));
     return path;

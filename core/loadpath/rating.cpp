@@ -12,8 +12,8 @@ namespace {
 using verdict::CheckKind;
 
 constexpr double kProof = 1.25;
-constexpr const char* kWindowTitle = "Torque, room to stop";
-constexpr const char* kOverrunTitle = "Wrench, what it can make";
+constexpr const char* kWindowTitle = "Room to stop";
+constexpr const char* kOverrunTitle = "Wrench";
 
 /// Does the margin stand for a load that can be scaled?
 bool scales(const Check& check) {

@@ -49,7 +49,7 @@ ScrewStress screwStress(const ScrewInputs& in) {
 
 Check screwStressCheck(const ScrewInputs& in) {
     const ScrewStress stress = screwStress(in);
-    Check check = strengthCheck("screw.stress", "screw", "Screw, pull and twist", Rule::Sudden,
+    Check check = strengthCheck("screw.stress", "screw", "Screw", Rule::Sudden,
                                 stress.together.mpa(), in.strength.yield.mpa(), "MPa", in.s);
     const auto show = [&](auto q) { return units::show(q, in.system); };
     check.basis = in.thread.name + ": " + show(in.load) + " on " +

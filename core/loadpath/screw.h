@@ -40,7 +40,7 @@ double conditionFactor(job::ThreadCondition condition);
 
 /// Both sides of a pair of threads, each in its own steel.
 struct StripInputs {
-    std::string id, member, title; ///< "thread.shaft", "shaft thread", "Thread in the shaft"
+    std::string id, member, title; ///< "thread.shaft", "shaft thread", "Shaft thread"
     thread::Thread thread;
     Length engagement;
     material::ScrewGrade screw;

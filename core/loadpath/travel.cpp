@@ -10,8 +10,8 @@ namespace {
 
 using verdict::CheckKind;
 
-constexpr const char* kThreadTitle = "Thread, until the springs are free";
-constexpr const char* kPinTitle = "Pins, force left at their ends";
+constexpr const char* kThreadTitle = "Thread left";
+constexpr const char* kPinTitle = "Off the pins";
 constexpr double kPitchesToSpare = 2;
 constexpr double kForceLeft = 0.10;
 

@@ -155,9 +155,9 @@ ElementGeometry elementGeometry(const ElementNodes& nodes, const std::array<doub
         addTie(6, at[i].n, f, {1, 0}, p.weight);
         addTie(7, at[i].n, f, {0, 1}, p.weight);
     }
-    const TieMatrix coefficients = fromTies() * ties;
+    TieMatrix coefficients = fromTies() * ties;
 
-    // Turns the rotations of framed nodes in a row over the unknowns.
+    // Turns the rotations of framed nodes, columns over the unknowns.
     const auto turn = [&](auto& m) {
         for (int k = 0; k < 6; ++k) {
             if (frame[k] == 0)
@@ -168,8 +168,9 @@ ElementGeometry elementGeometry(const ElementNodes& nodes, const std::array<doub
             m.col(3 * k + 2) = -s * x + c * y;
         }
     };
+    turn(coefficients);
 
-    g.shearPerStiffness.setZero();
+    Eigen::Matrix<double, kTies, kTies> tied = Eigen::Matrix<double, kTies, kTies>::Zero();
     for (int i = 0; i < kPoints; ++i) {
         const QuadraturePoint& p = quadrature()[i];
         const Eigen::Matrix2d inverse = at[i].jacobian.inverse();
@@ -184,10 +185,11 @@ ElementGeometry elementGeometry(const ElementNodes& nodes, const std::array<doub
             b(2, y) = slope(0, k);
         }
         turn(b);
-        Eigen::Matrix<double, 2, kElementUnknowns> shear = inverse * tiedSpace(p.r, p.s) * coefficients;
-        turn(shear);
-        g.shearPerStiffness.noalias() += g.area[i] * shear.transpose() * shear;
+        const Eigen::Matrix<double, 2, kTies> shear = inverse * tiedSpace(p.r, p.s);
+        tied.noalias() += g.area[i] * shear.transpose() * shear;
     }
+    const TieMatrix half = tied * coefficients;
+    g.shearPerStiffness.noalias() = coefficients.transpose() * half;
     return g;
 }
 

@@ -11,17 +11,19 @@ Stiffness::Stiffness(const Mesh& mesh, const Unknowns& unknowns) {
     for (int i = 0; i < nodes; ++i)
         rank[unknowns.order()[i]] = i;
 
-    // Neighbours that are numbered later, in their order.
+    // Ranks of the neighbours that are numbered later, in their order.
     std::vector<std::vector<int>> later(nodes);
+    for (auto& list : later)
+        list.reserve(40);
     for (Eigen::Index t = 0; t < mesh.triangleCount(); ++t)
         for (int i = 0; i < 6; ++i)
             for (int j = 0; j < 6; ++j) {
                 const int a = mesh.triangles(i, t), b = mesh.triangles(j, t);
                 if (rank[b] > rank[a])
-                    later[a].push_back(b);
+                    later[a].push_back(rank[b]);
             }
     for (auto& list : later) {
-        std::sort(list.begin(), list.end(), [&](int a, int b) { return rank[a] < rank[b]; });
+        std::sort(list.begin(), list.end());
         list.erase(std::unique(list.begin(), list.end()), list.end());
     }
 
@@ -31,7 +33,8 @@ Stiffness::Stiffness(const Mesh& mesh, const Unknowns& unknowns) {
     for (int a : unknowns.order()) {
         std::vector<int> rows;
         offset[a].reserve(later[a].size());
-        for (int b : later[a]) {
+        for (int laterRank : later[a]) {
+            const int b = unknowns.order()[laterRank];
             offset[a].push_back(static_cast<int>(rows.size()));
             for (int k = 0; k < 3; ++k)
                 if (unknowns.of(b, k) >= 0)
@@ -68,8 +71,7 @@ Stiffness::Stiffness(const Mesh& mesh, const Unknowns& unknowns) {
                     continue;
                 int block = 0;
                 if (a != b) {
-                    const auto at = std::lower_bound(later[a].begin(), later[a].end(), b,
-                                                     [&](int x, int y) { return rank[x] < rank[y]; });
+                    const auto at = std::lower_bound(later[a].begin(), later[a].end(), rank[b]);
                     block = offset[a][at - later[a].begin()];
                 }
                 for (int k = 0; k < 3; ++k) {

@@ -101,7 +101,7 @@ Check coilBindCheck(const job::Job& job, const PackLoads& pack) {
     Check check;
     check.id = "load.coil_bind";
     check.member = "springs";
-    check.title = "Springs, coil bind";
+    check.title = "Coils apart";
     check.kind = CheckKind::Fit;
     check.unit = "mm";
     check.source = "EN 13906-1, least sum of gaps (from memory)";
@@ -163,7 +163,7 @@ std::optional<Check> stressCheck(const job::Job& job, const PackLoads& pack) {
         Check check;
         check.id = "springs.stress";
         check.member = "springs";
-        check.title = "Springs, stress squeezed";
+        check.title = "Spring stress";
         check.kind = CheckKind::Note;
         check.unit = "MPa";
         check.demand = stress.mpa();

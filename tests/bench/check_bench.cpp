@@ -3,6 +3,7 @@
 #include "app/engine/check.h"
 #include "app/engine/plate_field.h"
 #include "core/jobfile/read.h"
+#include "core/util/memory.h"
 
 #include <benchmark/benchmark.h>
 #include <numbers>
@@ -63,3 +64,9 @@ BENCHMARK_CAPTURE(setAndFolding, general_plate, true)->Unit(benchmark::kMillisec
 BENCHMARK_CAPTURE(wholeCheck, six_pin_disc, "mill_lane_six_pin")->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(wholeCheck, two_pin_bar, "mill_lane_two_pin_bar")->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(wholeCheck, polygon, "mill_lane_three_pin_polygon")->Unit(benchmark::kMillisecond);
+
+int main(int argc, char** argv) {
+    pw::util::keepFreedMemory(); // as the program does
+    benchmark::Initialize(&argc, argv);
+    benchmark::RunSpecifiedBenchmarks();
+}

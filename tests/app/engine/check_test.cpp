@@ -253,3 +253,15 @@ TEST(Check, StopsWhenProgressSaysSo) {
     options.progress = [](double, std::string_view) { return false; };
     EXPECT_THROW(engine::check(jobOf(plainDisc()), options), engine::Stopped);
 }
+
+TEST(Check, OffersAThicknessOnlyAfterItWasFoundToMend) {
+    jobfile::Tree tree = plainDisc();
+    tree.set("plate.thickness", 4);
+    const job::Job job = jobOf(tree);
+    const engine::Report report = engine::check(job);
+    ASSERT_NE(report.grade, Grade::Holds);
+    ASSERT_EQ(report.changes.size(), 1u);
+    EXPECT_EQ(report.changes[0].field, "plate.thickness");
+    tree.set(report.changes[0].field, report.changes[0].value);
+    EXPECT_EQ(engine::check(jobOf(tree)).grade, Grade::Holds);
+}

@@ -73,7 +73,7 @@ StripInputs shaft(double engagement) {
     StripInputs in;
     in.id = "thread.shaft";
     in.member = "shaft thread";
-    in.title = "Thread in the shaft";
+    in.title = "Shaft thread";
     in.thread = thread("M20");
     in.engagement = mm(engagement);
     in.screw = grade88();
