@@ -61,10 +61,11 @@ TEST(Fields, of_a_puller_ask_for_bolts_and_not_for_pins) {
     tree.set("work", "pull");
     for (const auto& group : fieldGroups(tree))
         for (const auto& field : group.fields) {
-            if (field.path == "stations.pin")
+            if (field.path == "stations.pin") {
                 EXPECT_FALSE(field.appliesTo(tree));
-            if (field.path == "stations.circle")
+            } else if (field.path == "stations.circle") {
                 EXPECT_EQ(field.label, "Bolt circle");
+            }
         }
 }
 
