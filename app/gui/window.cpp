@@ -87,6 +87,9 @@ Window::Window(Engine engine, Questions questions)
     connect(m_document, &Document::fileChanged, this, &Window::fileChanged);
     connect(&m_document->undoStack(), &QUndoStack::indexChanged, this, &Window::fileChanged);
     connect(m_checker, &Checker::answered, this, &Window::answer);
+    m_plan->setBusyTest([this] { return m_checker->isBusy(); });
+    connect(m_checker, &Checker::answered, m_plan, &PlanView::takePending);
+    connect(m_checker, &Checker::failed, m_plan, &PlanView::takePending);
     connect(m_checker, &Checker::slow, m_verdict, &VerdictPanel::setBusy);
     connect(m_checker, &Checker::failed, this, [this](quint64 revision, const QString& what) {
         if (revision == m_document->revision())

@@ -33,34 +33,37 @@ std::vector<Corner> cut(const std::vector<Corner>& polygon, double level, double
     return kept;
 }
 
-/// Each side of an element is cut into this many: bands then follow the curved edges and the quadratic field.
-constexpr int kCuts = 4;
-
-/// Number of the point with local coordinates i/kCuts, j/kCuts.
-std::size_t pointAt(int i, int j) {
-    return static_cast<std::size_t>(j * (kCuts + 1) - j * (j - 1) / 2 + i);
+/// Each side of an element is cut into so many: bands then follow the curved edges and the quadratic field. A
+/// fine mesh does not need it and would only be slow to paint.
+int cutsFor(Eigen::Index triangles) {
+    return triangles < 2500 ? 4 : triangles < 8000 ? 3 : 2;
 }
 
-std::vector<std::array<std::size_t, 3>> subTriangles() {
+/// Number of the point with local coordinates i/cuts, j/cuts.
+std::size_t pointAt(int cuts, int i, int j) {
+    return static_cast<std::size_t>(j * (cuts + 1) - j * (j - 1) / 2 + i);
+}
+
+std::vector<std::array<std::size_t, 3>> subTriangles(int cuts) {
     std::vector<std::array<std::size_t, 3>> parts;
-    for (int j = 0; j < kCuts; ++j)
-        for (int i = 0; i + j < kCuts; ++i) {
-            parts.push_back({pointAt(i, j), pointAt(i + 1, j), pointAt(i, j + 1)});
-            if (i + j + 1 < kCuts)
-                parts.push_back({pointAt(i + 1, j), pointAt(i + 1, j + 1), pointAt(i, j + 1)});
+    for (int j = 0; j < cuts; ++j)
+        for (int i = 0; i + j < cuts; ++i) {
+            parts.push_back({pointAt(cuts, i, j), pointAt(cuts, i + 1, j), pointAt(cuts, i, j + 1)});
+            if (i + j + 1 < cuts)
+                parts.push_back(
+                    {pointAt(cuts, i + 1, j), pointAt(cuts, i + 1, j + 1), pointAt(cuts, i, j + 1)});
         }
     return parts;
 }
 
 /// Place and value at every point of the sub-grid of a triangle, by the element's own quadratic shape
 /// functions.
-void spreadPoints(const plate::Mesh& mesh, Eigen::Index triangle, const Eigen::VectorXd& values,
+void spreadPoints(const plate::Mesh& mesh, Eigen::Index triangle, const Eigen::VectorXd& values, int cuts,
                   std::vector<Corner>& points) {
     points.clear();
-    for (int j = 0; j <= kCuts; ++j)
-        for (int i = 0; i + j <= kCuts; ++i) {
-            const double b = static_cast<double>(i) / kCuts, c = static_cast<double>(j) / kCuts,
-                         a = 1 - b - c;
+    for (int j = 0; j <= cuts; ++j)
+        for (int i = 0; i + j <= cuts; ++i) {
+            const double b = static_cast<double>(i) / cuts, c = static_cast<double>(j) / cuts, a = 1 - b - c;
             const double shape[6] = {a * (2 * a - 1), b * (2 * b - 1), c * (2 * c - 1),
                                      4 * a * b,       4 * b * c,       4 * c * a};
             Corner corner;
@@ -112,10 +115,11 @@ std::vector<Band> fieldBands(const plate::Mesh& mesh, const plate::Sector& secto
     if (count == 0 || values.size() != mesh.nodeCount())
         return bands;
     const auto images = imagesOf(sector);
-    const auto parts = subTriangles();
+    const int cuts = cutsFor(mesh.triangleCount() * static_cast<Eigen::Index>(images.size()));
+    const auto parts = subTriangles(cuts);
     std::vector<Corner> points;
     for (Eigen::Index t = 0; t < mesh.triangleCount(); ++t) {
-        spreadPoints(mesh, t, values, points);
+        spreadPoints(mesh, t, values, cuts, points);
         for (const auto& part : parts) {
             const std::vector<Corner> triangle{points[part[0]], points[part[1]], points[part[2]]};
             const auto [low, high] = std::minmax({triangle[0].value, triangle[1].value, triangle[2].value});

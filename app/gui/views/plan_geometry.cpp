@@ -168,6 +168,38 @@ PlanShape planShape(const job::Job& job, std::optional<double> boreOfThread) {
     return shape;
 }
 
+job::Job withFigure(job::Job job, PlanPart part, double value) {
+    const auto mm = units::Length::fromMm(value);
+    if (!job.plate.outline)
+        job.plate.outline.emplace();
+    switch (part) {
+    case PlanPart::Rim:
+        job.plate.outline->diameter = mm;
+        break;
+    case PlanPart::RimLength:
+        job.plate.outline->length = mm;
+        break;
+    case PlanPart::RimWidth:
+        job.plate.outline->width = mm;
+        break;
+    case PlanPart::Bore:
+        job.plate.bore = mm;
+        break;
+    case PlanPart::Circle:
+        job.stations.circle = mm;
+        break;
+    case PlanPart::Access:
+        job.stations.accessHole = mm;
+        break;
+    case PlanPart::Start:
+        job.stations.start = units::Angle::fromDegree(value);
+        break;
+    default:
+        break;
+    }
+    return job;
+}
+
 Grab grabAt(const PlanShape& shape, shape::Point p, double reach) {
     Grab best;
     double nearest = reach;

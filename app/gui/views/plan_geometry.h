@@ -66,6 +66,9 @@ struct PlanShape {
 /// `boreOfThread`: diameter to draw for a tapped bore, mm.
 PlanShape planShape(const job::Job& job, std::optional<double> boreOfThread = {});
 
+/// The job with the figure of a part changed to `value` (mm, or degrees for Start).
+job::Job withFigure(job::Job job, PlanPart part, double value);
+
 /// Something that can be grabbed.
 struct Grab {
     PlanPart part = PlanPart::None;

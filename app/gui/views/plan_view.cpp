@@ -16,6 +16,7 @@
 #include <QPainter>
 #include <QPaintEvent>
 #include <QWheelEvent>
+#include <utility>
 
 namespace pw::gui {
 
@@ -114,9 +115,18 @@ void PlanView::jobChanged() {
                 if (const auto circle = shape::asCircle(hole.loop))
                     tapped = 2 * circle->radius;
     m_shape = planShape(m_document.job(), m_document.job().plate.boreThread.empty() ? std::nullopt : tapped);
+    if (m_drag && m_drag->pending)
+        m_shape = planShape(withFigure(m_document.job(), m_drag->grab.part, *m_drag->pending));
     if (!m_drag)
         keepInView();
     update();
+}
+
+void PlanView::takePending() {
+    if (!m_drag || !m_drag->pending)
+        return;
+    const double value = *std::exchange(m_drag->pending, std::nullopt);
+    change(m_drag->grab.part, value, m_drag->gesture);
 }
 
 void PlanView::keepInView() {
@@ -776,8 +786,12 @@ void PlanView::drag(QPointF to, bool fine) {
     // Against the shape as it was when it was grabbed: stations move with the ring.
     const double value =
         dragged(m_shape, m_drag->grab, m_drag->from, m_transform.toPlate(to), m_drag->before, m_units, fine);
-    if (std::abs(value - figureOf(m_shape, m_drag->grab.part)) > 1e-9)
-        change(m_drag->grab.part, value, m_drag->gesture);
+    if (std::abs(value - figureOf(m_shape, m_drag->grab.part)) > 1e-9) {
+        m_drag->pending = value;
+        m_shape = planShape(withFigure(m_document.job(), m_drag->grab.part, value));
+        if (!m_isBusy || !m_isBusy())
+            takePending();
+    }
     update();
 }
 
@@ -825,6 +839,7 @@ void PlanView::mouseReleaseEvent(QMouseEvent*) {
     if (m_drag) {
         const PlanPart part = m_drag->grab.part;
         const bool moved = m_drag->moved;
+        takePending();
         m_drag.reset();
         if (moved)
             keepInView();

@@ -7,6 +7,7 @@
 #include "app/gui/views/plan_geometry.h"
 #include "geometry/outline/clearance.h"
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <QPainterPath>
@@ -30,6 +31,11 @@ public:
     /// What was found out about the job as it is now; null while the newest is being worked out keeps the
     /// old.
     void setReport(std::shared_ptr<const engine::Report> report);
+    /// While this says that a check is running, a drag shows on the plan only and reaches the job when the
+    /// check is done: otherwise a quick hand would overtake every check and see no answer until it rests.
+    void setBusyTest(std::function<bool()> isBusy) { m_isBusy = std::move(isBusy); }
+    /// The check is done: what the drag has come to goes into the job.
+    void takePending();
     void setView(View view);
     View view() const { return m_view; }
 
@@ -72,6 +78,7 @@ private:
         int gesture = 0;
         bool moved = false;
         QPointF pressedAt;
+        std::optional<double> pending{}; ///< shown, not yet in the job
     };
 
     void jobChanged();
@@ -100,6 +107,7 @@ private:
     PlanPart litPart() const;
 
     Document& m_document;
+    std::function<bool()> m_isBusy;
     Segments* m_views;
     View m_view = View::Plain;
     units::System m_units = units::System::Metric;

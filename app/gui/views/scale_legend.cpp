@@ -11,14 +11,18 @@
 
 namespace pw::gui {
 
-void fillHatch(QPainter& painter, const QRectF& box) {
+QColor hatchColour() {
     const Look& look = Look::now();
+    return look.tone() == Tone::Dark ? look.colours().ground : look.colours().field;
+}
+
+void fillHatch(QPainter& painter, const QRectF& box) {
     painter.save();
     painter.setClipRect(box, Qt::IntersectClip);
     painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(QPen(look.tone() == Tone::Dark ? look.colours().ground : look.colours().field, 1.6));
+    painter.setPen(QPen(hatchColour(), kHatchWidth));
     // 6 px between the lines, measured across them; started from a fixed grid so that neighbours meet.
-    const double step = 6 * std::sqrt(2.0), h = box.height();
+    const double step = kHatchPitch * std::sqrt(2.0), h = box.height();
     for (double x = std::floor((box.left() - h) / step) * step; x < box.right(); x += step)
         painter.drawLine(QPointF(x, box.bottom()), QPointF(x + h, box.top()));
     painter.restore();

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QColor>
 #include <QRectF>
 #include <QString>
 #include <QStringList>
@@ -20,7 +21,11 @@ struct ScaleLegend {
 /// `area` is what the plan leaves free; the legend takes its right side. Returns the box it took.
 QRectF drawLegend(QPainter& painter, const QRectF& area, const ScaleLegend& legend);
 
-/// Fills a shape's box with the 45 degree hatch of steel past yield (6 px pitch, 1.6 px).
+/// The hatch of steel past yield: 45 degrees, px.
+inline constexpr double kHatchPitch = 6, kHatchWidth = 1.6;
+QColor hatchColour();
+
+/// Fills a box with it.
 void fillHatch(QPainter& painter, const QRectF& box);
 
 } // namespace pw::gui

@@ -20,6 +20,7 @@
 #include <QMenu>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QThread>
 
 namespace pw::gui {
 namespace {
@@ -160,6 +161,36 @@ TEST_F(WindowTest, drags_the_rim_in_whole_millimetres_as_one_step_of_undo) {
     EXPECT_EQ(window->document().undoStack().count(), 1);
     window->document().undoStack().undo();
     EXPECT_EQ(at("plate.outline.diameter"), "180 mm");
+}
+
+TEST_F(WindowTest, shows_a_drag_at_once_and_puts_what_it_came_to_into_the_job) {
+    // Half a second for each check: the hand is far quicker.
+    Engine slow;
+    slow.check = [](const job::Job& job, const engine::CheckOptions& options) {
+        for (int i = 0; i < 50; ++i) {
+            if (!options.progress(i / 50.0, "Bending the plate"))
+                throw engine::Stopped{};
+            QThread::msleep(10);
+        }
+        return testing::fakeCheck(job, options);
+    };
+    Window other(slow, {});
+    other.resize(1366, 768);
+    other.document().startNew(testing::eightPinJob());
+    other.show();
+    other.plan().fit();
+    auto& plan = other.plan();
+    const auto px = [&](double r) { return plan.transform().toScreen(shape::polar(r, 0.39)).toPoint(); };
+    const QPoint from = px(90), to = px(97);
+    QTest::mousePress(&plan, Qt::LeftButton, {}, from);
+    QTest::mouseMove(&plan, (from + to) / 2);
+    QTest::mouseMove(&plan, to);
+    EXPECT_NEAR(plan.shape().rimDiameter, 194, 1);
+    EXPECT_DOUBLE_EQ(other.document().job().plate.outline->diameter->mm(), 180);
+    QTest::mouseRelease(&plan, Qt::LeftButton, {}, to);
+    EXPECT_DOUBLE_EQ(other.document().job().plate.outline->diameter->mm(), plan.shape().rimDiameter);
+    EXPECT_EQ(other.document().undoStack().count(), 1);
+    other.document().undoStack().setClean();
 }
 
 TEST_F(WindowTest, drags_an_access_hole_by_its_edge_and_all_of_them_follow) {
