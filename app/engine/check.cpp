@@ -2,6 +2,7 @@
 
 #include "app/engine/advice.h"
 #include "app/engine/ladder.h"
+#include "app/engine/lopsided.h"
 #include "app/engine/plate_report.h"
 #include "core/job/assumed.h"
 #include "core/job/station_places.h"
@@ -9,6 +10,7 @@
 #include "core/plate/by_book.h"
 #include "core/spring/pack.h"
 #include "core/util/require.h"
+#include "core/verdict/lopsided_checks.h"
 #include "core/verdict/plate_checks.h"
 #include "geometry/outline/build.h"
 #include "geometry/outline/clearance.h"
@@ -199,6 +201,7 @@ private:
         const material::Material& steel = *m_path.members.plate;
         task.region = *m_report.region;
         task.section = {m_job.plate.thickness->mm(), steel.E.mpa(), steel.nu};
+        task.hardContact = m_job.centre.contact == job::Contact::Hard;
         task.bearing = {{0, 0}, m_report.bearingInside->mm() / 2, m_report.bearingOutside->mm() / 2, 0};
         const bool round = m_job.stations.hole.shape == job::HoleShape::Round;
         const double hole = round && m_job.stations.accessHole ? m_job.stations.accessHole->mm() / 2 : 0;
@@ -279,7 +282,58 @@ private:
             m_findings.firstYieldFactor = steel.yield.mpa() / m_field->peakStress;
             m_report.plate.firstYieldFactor = m_findings.firstYieldFactor;
             bendPastYield(task, steel);
+            loadUnevenly(task, steel);
         }
+        tiltRetainers(task);
+        if (m_options.spread)
+            for (const Moved& row :
+                 whatMovesTheAnswer(*m_field, task, startAngle(), m_path.bearing->nutFace.mm() / 2))
+                m_report.plate.spread.push_back({row.what, row.peakStressMpa, row.deflectionMm});
+    }
+
+    /// A hung station and a stuck one.
+    void loadUnevenly(const PlateTask& task, const material::Material& steel) {
+        FieldOptions options;
+        options.progress = [&](double part) {
+            say(0.8 + 0.2 * part, "Trying one station hung");
+            return true;
+        };
+        const auto at = [&](int station) { return m_report.stations[station]; };
+        const auto hung = hungStation(task, steel.yield.mpa(), options);
+        if (hung && *hung) {
+            m_report.checks.push_back(verdict::hungStationCheck(m_findings.designLoad, (*hung)->station,
+                                                                (*hung)->collapseFactor, (*hung)->reached,
+                                                                at((*hung)->station)));
+            m_report.checks.push_back(verdict::tipCheck((*hung)->tipOffset, task.bearing.outside,
+                                                        (*hung)->tipStation, at((*hung)->tipStation),
+                                                        m_job.preferred));
+        }
+        if (m_job.work == job::Work::Pull)
+            return; // nothing of a puller rusts to its station
+        // Where a place has yielded through, a set begins to show.
+        const auto stuck = stuckStation(task, 1.5 * steel.yield.mpa());
+        if (stuck && *stuck)
+            m_report.checks.push_back(verdict::stuckStationCheck((*stuck)->extraForce * m_assumed.stacked,
+                                                                 wrenchAdds(), (*stuck)->station,
+                                                                 at((*stuck)->station), m_job.preferred));
+    }
+
+    /// What the stated wrench and pull can make beyond the design load, at low friction. N.
+    std::optional<double> wrenchAdds() const {
+        if (!m_path.torque || !m_job.screw || !m_job.screw->wrench || !m_job.screw->handPull)
+            return std::nullopt;
+        const Force most =
+            loadpath::mostLoadOf(*m_path.torque, *m_job.screw->handPull * *m_job.screw->wrench);
+        return std::max(0.0, (most - m_pack.design()).newton());
+    }
+
+    void tiltRetainers(const PlateTask& task) {
+        if (m_job.work == job::Work::Pull)
+            return;
+        const Length across = m_job.stations.retainer.value_or(*m_report.landOutside);
+        if (const auto tilt = retainerTilt(*m_field, task, across.mm()))
+            m_report.checks.push_back(verdict::tiltCheck(tilt->tilt, tilt->station,
+                                                         m_report.stations[tilt->station], m_job.preferred));
     }
 
     void bendPastYield(const PlateTask& task, const material::Material& steel) {
@@ -321,11 +375,17 @@ private:
             notes.push_back(
                 "A sharp inside corner has no finite elastic stress; the plate is judged by set and folding "
                 "there. Round it.");
-        if (m_field->leastBearingPressure < 0 && m_field->loadOffset > 1e-6)
+        const plate::Reaction& centre = m_field->reaction;
+        if (centre.screwMoment > 0)
             notes.push_back(
-                "The load is " + units::show(Length::fromMm(m_field->loadOffset), m_job.preferred) +
-                " off the middle, more than the centre bearing can balance by pushing; the screw is taken "
-                "to hold the rest by bending.");
+                "The load is " + units::show(Length::fromMm(centre.offset), m_job.preferred) +
+                " off the middle, more than the centre bearing can balance by pushing; the screw bends "
+                "with " +
+                units::show(units::Torque::fromNmm(centre.screwMoment * m_assumed.stacked), m_job.preferred) +
+                ".");
+        if (centre.lifted > 0.01)
+            notes.push_back("The washer bears on " + units::number(100 * (1 - centre.lifted), 2) +
+                            " % of its ring; the rest lifts.");
         append(m_report.assumptions, notes);
     }
 

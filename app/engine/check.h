@@ -14,6 +14,8 @@ struct CheckOptions {
     std::function<bool(double, std::string_view)> progress;
     /// Look for a change that mends a verdict that does not hold (costs a few more checks).
     bool mend = true;
+    /// Say how far the answer moves with what is taken about the load (costs a few elastic solutions).
+    bool spread = true;
 };
 
 /// Thrown out of check() when progress said stop. Nothing else is.

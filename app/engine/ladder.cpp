@@ -19,7 +19,7 @@ job::Job inThickness(job::Job job, units::Length thickness) {
 
 Rung rungOf(const job::Job& job, const StockThickness& stock, const CheckOptions& options) {
     CheckOptions plain = options;
-    plain.mend = false;
+    plain.mend = plain.spread = false;
     const Report report = check(inThickness(job, stock.thickness), plain);
     Rung rung{stock.label, stock.thickness, report.grade, report.weakest};
     if (const verdict::Check* weakest = report.find(report.weakest)) {
@@ -128,7 +128,7 @@ Found<Change> thickerPlate(const job::Job& job, const Report& report) {
             continue;
         if (++tries > kMostTries)
             break;
-        const Report thicker = check(inThickness(job, stock.thickness), {.mend = false});
+        const Report thicker = check(inThickness(job, stock.thickness), {.mend = false, .spread = false});
         const bool plateHolds = std::none_of(thicker.checks.begin(), thicker.checks.end(), isPoor);
         const bool holds = thicker.grade == Grade::Holds;
         if (!plateHolds || (!holds && (thicker.grade != Grade::Thin || second)))

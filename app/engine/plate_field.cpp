@@ -64,26 +64,10 @@ util::Result<plate::Mesh> meshOf(const PlateTask& task, const plate::Sector& sec
     return mesh::makeMesh(outline::cutSector(task.region, sector), size, {mostTriangles});
 }
 
-struct Loaded {
-    Eigen::VectorXd forces;
-    plate::Reaction reaction;
-};
-
-Loaded loadOn(const plate::Mesh& mesh, const plate::Sector& sector, const PlateTask& task) {
-    Loaded loaded;
-    loaded.forces = plate::pressureForces(mesh, sector, task.stations);
-    loaded.reaction = plate::balance(mesh, sector, loaded.forces, task.bearing);
-    loaded.forces += loaded.reaction.forces;
-    return loaded;
-}
-
 /// Puts the free edges' moments in place of the smoothed ones and finds the peak.
 void findPeak(PlateField& field, const PlateTask& task) {
     const plate::Mesh& mesh = field.model->mesh();
-    for (const plate::EdgeMoment& e : field.edges) {
-        const double c = e.along.x(), s = e.along.y();
-        field.moments.nodes.col(e.node) << e.moment * c * c, e.moment * s * s, e.moment * c * s;
-    }
+    plate::putIn(field.moments.nodes, field.edges);
     field.peakStress = -1;
     for (int i = 0; i < mesh.nodeCount(); ++i) {
         const shape::Point p{mesh.nodes(0, i), mesh.nodes(1, i)};
@@ -100,6 +84,29 @@ void findPeak(PlateField& field, const PlateTask& task) {
 }
 
 } // namespace
+
+util::Result<Loaded> loadOn(const plate::Mesh& mesh, const plate::Sector& sector, const PlateTask& task) {
+    Loaded loaded;
+    loaded.forces = plate::pressureForces(mesh, sector, task.stations);
+    if (task.hardContact) {
+        auto reaction = plate::hardReaction(mesh, sector, task.section, loaded.forces, task.bearing);
+        if (!reaction)
+            return reaction.problem();
+        loaded.reaction = std::move(*reaction);
+    } else {
+        loaded.reaction = plate::balance(mesh, sector, loaded.forces, task.bearing);
+    }
+    loaded.forces += loaded.reaction.forces;
+    return loaded;
+}
+
+util::Result<Meshed> firstMesh(const PlateTask& task, double fineness, int mostTriangles) {
+    const plate::Sector sector = sectorOf(task);
+    auto mesh = meshOf(task, sector, firstSizes(task.region, fineness), mostTriangles);
+    if (!mesh)
+        return mesh.problem();
+    return Meshed{sector, std::move(*mesh)};
+}
 
 std::vector<shape::Point> sharpInsideCorners(const shape::Region& region) {
     std::vector<shape::Point> corners;
@@ -135,10 +142,11 @@ util::Result<PlateField> solvePlateField(const PlateTask& task, const FieldOptio
         }
         PlateField next;
         next.model = std::make_shared<plate::PlateModel>(std::move(*mesh), sector);
-        Loaded loaded = loadOn(next.model->mesh(), sector, task);
-        next.forces = std::move(loaded.forces);
-        next.leastBearingPressure = loaded.reaction.leastPressure;
-        next.loadOffset = loaded.reaction.offset;
+        auto loaded = loadOn(next.model->mesh(), sector, task);
+        if (!loaded)
+            return loaded.problem();
+        next.forces = std::move(loaded->forces);
+        next.reaction = std::move(loaded->reaction);
         auto elastic = plate::solveElastic(*next.model, task.section, next.forces);
         if (!elastic)
             return elastic.problem();
@@ -165,32 +173,56 @@ util::Result<PlateField> solvePlateField(const PlateTask& task, const FieldOptio
     return field;
 }
 
-util::Result<PlateSet> solvePlateSet(const PlateTask& task, double yield, const FieldOptions& options) {
-    const plate::Sector sector = sectorOf(task);
-    auto mesh = meshOf(task, sector, firstSizes(task.region, 1.0), options.mostTriangles);
-    if (!mesh)
-        return mesh.problem();
-    const plate::PlateModel model(std::move(*mesh), sector);
-    const Loaded loaded = loadOn(model.mesh(), sector, task);
-    plate::PlasticOptions plastic;
+namespace {
+
+util::Result<plate::PlasticPath> follow(const plate::PlateModel& model, const PlateTask& task, double yield,
+                                        plate::PlasticOptions plastic, const FieldOptions& options) {
+    auto loaded = loadOn(model.mesh(), model.sector(), task);
+    if (!loaded)
+        return loaded.problem();
     plastic.progress = options.progress;
     auto path = plate::solvePlastic(model, task.section.thickness, {task.section.E, task.section.nu, yield},
-                                    loaded.forces, plastic);
-    if (!path) {
-        if (options.progress && path.problem().message == "stopped")
-            throw Stopped{};
+                                    loaded->forces, plastic);
+    if (!path && options.progress && path.problem().message == "stopped")
+        throw Stopped{};
+    return path;
+}
+
+} // namespace
+
+util::Result<PlateSet> solvePlateSet(const PlateTask& task, double yield, const FieldOptions& options) {
+    auto meshed = firstMesh(task, 1, options.mostTriangles);
+    if (!meshed)
+        return meshed.problem();
+    const plate::PlateModel model(std::move(meshed->mesh), meshed->sector);
+    auto path = follow(model, task, yield, {}, options);
+    if (!path)
         return path.problem();
-    }
     PlateSet set;
     const auto largest = [&](const Eigen::VectorXd& residual) -> Found<double> {
         if (residual.size() == 0)
             return std::nullopt;
-        return plate::fromRingPlane(model.mesh(), sector, residual, task.bearing).cwiseAbs().maxCoeff();
+        return plate::fromRingPlane(model.mesh(), model.sector(), residual, task.bearing)
+            .cwiseAbs()
+            .maxCoeff();
     };
     set.setMm = largest(path->residual[0]);
     set.setAtProofMm = largest(path->residual[1]);
     set.path = std::move(*path);
     return set;
+}
+
+util::Result<plate::PlasticPath> solveFolding(const PlateTask& task, double yield, double enough,
+                                              const FieldOptions& options) {
+    constexpr double kCoarse = 1.3; // the verdict asks for 1.5 and 1.1, not for per cents
+    auto meshed = firstMesh(task, kCoarse, options.mostTriangles);
+    if (!meshed)
+        return meshed.problem();
+    const plate::PlateModel model(std::move(meshed->mesh), meshed->sector);
+    plate::PlasticOptions plastic;
+    plastic.unloadFrom.clear();
+    plastic.enough = enough;
+    return follow(model, task, yield, plastic, options);
 }
 
 } // namespace pw::engine

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/engine/report.h"
+#include "core/plate/bearing.h"
 #include "core/plate/elastic.h"
 #include "core/plate/free_edge.h"
 #include "core/plate/plastic.h"
@@ -18,6 +19,7 @@ struct PlateTask {
     std::vector<plate::PressureRing> stations; ///< lifting, force of each
     plate::PressureRing bearing;               ///< the ring the nut presses on; its force follows
     plate::Section section;
+    bool hardContact = false; ///< a rigid flat washer instead of an even pressure
 };
 
 /// How finely to work.
@@ -42,8 +44,7 @@ struct PlateField {
     bool settled = false;
     int levels = 0;
     std::vector<shape::Point> sharpCorners; ///< inside corners, where the elastic stress has no end
-    double leastBearingPressure = 0;        ///< MPa; below zero the centre would have to pull
-    double loadOffset = 0;                  ///< mm, of the load's resultant from the bearing's centre
+    plate::Reaction reaction;               ///< of the centre bearing
 };
 
 /// Meshes, solves and refines until the peak has settled.
@@ -55,6 +56,24 @@ struct PlateSet {
     Found<double> setMm, setAtProofMm; ///< largest residual deflection from the centre-bearing plane
 };
 util::Result<PlateSet> solvePlateSet(const PlateTask& task, double yield, const FieldOptions& options = {});
+
+/// Folding alone, no set, on a coarse mesh; stops once `enough` times the load is carried.
+util::Result<plate::PlasticPath> solveFolding(const PlateTask& task, double yield, double enough,
+                                              const FieldOptions& options = {});
+
+/// The stations' forces and the centre's answer on a mesh.
+struct Loaded {
+    Eigen::VectorXd forces; ///< balanced
+    plate::Reaction reaction;
+};
+util::Result<Loaded> loadOn(const plate::Mesh& mesh, const plate::Sector& sector, const PlateTask& task);
+
+/// The sector that plate and load allow, and a first mesh of it.
+struct Meshed {
+    plate::Sector sector;
+    plate::Mesh mesh;
+};
+util::Result<Meshed> firstMesh(const PlateTask& task, double fineness = 1, int mostTriangles = 20000);
 
 /// Corners of the outline that point into the steel.
 std::vector<shape::Point> sharpInsideCorners(const shape::Region& region);

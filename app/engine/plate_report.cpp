@@ -83,6 +83,17 @@ Found<shape::Point> rayExit(const shape::Region& region, double angle) {
     return exit;
 }
 
+Found<double> rimDeflection(const PlateField& field, const PlateTask& task, double startAngle) {
+    const plate::FieldAt at(field.model->mesh(), field.model->sector());
+    const auto exit = rayExit(task.region, startAngle);
+    if (!exit)
+        return std::nullopt;
+    const auto inner = liftAt(at, field, rayStart(task.region, startAngle)), outer = liftAt(at, field, *exit);
+    if (!inner || !outer)
+        return std::nullopt;
+    return *outer - *inner;
+}
+
 FieldReport fieldReport(const PlateField& field, const PlateTask& task, double startAngle, double solveMs) {
     FieldReport report;
     const plate::Mesh& mesh = field.model->mesh();
@@ -97,13 +108,7 @@ FieldReport fieldReport(const PlateField& field, const PlateTask& task, double s
         if (edge.kind == Kind::Access)
             report.accessHoleStressMpa = std::max(report.accessHoleStressMpa.value_or(0), stress);
     }
-    const plate::FieldAt at(mesh, field.model->sector());
-    if (const auto exit = rayExit(task.region, startAngle)) {
-        const auto inner = liftAt(at, field, rayStart(task.region, startAngle)),
-                   outer = liftAt(at, field, *exit);
-        if (inner && outer)
-            report.deflectionMm = *outer - *inner;
-    }
+    report.deflectionMm = rimDeflection(field, task, startAngle);
     report.errorPercent = field.errorPercent;
     report.settled = field.settled;
     report.unknowns = field.model->unknowns().count();

@@ -8,6 +8,10 @@ namespace pw::engine {
 /// The field in the report's words. `stacked` loose plates share the load the task was made with.
 FieldReport fieldReport(const PlateField& field, const PlateTask& task, double startAngle, double solveMs);
 
+/// The rim against the bore's edge (or the middle), on the ray at this angle, mm; positive when the rim gives
+/// way.
+Found<double> rimDeflection(const PlateField& field, const PlateTask& task, double startAngle);
+
 /// The field at places asked for.
 std::vector<PointReport> pointReports(const PlateField& field, const PlateTask& task,
                                       const std::vector<shape::Point>& places);

@@ -60,6 +60,12 @@ struct PlateReport {
     struct CurvePoint {
         double factor = 0, deflectionMm = 0;
     };
+    /// What the worst stress and the deflection become when one thing about the load is other than taken.
+    struct Spread {
+        std::string what;
+        double peakStressMpa = 0, deflectionMm = 0;
+    };
+    std::vector<Spread> spread;
     std::vector<CurvePoint> curve; ///< load over design load against deflection, up to collapse
 };
 

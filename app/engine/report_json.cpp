@@ -108,6 +108,14 @@ Tree plateTree(const PlateReport& plate) {
     t["set_mm"] = number(plate.setMm);
     t["set_at_proof_mm"] = number(plate.setAtProofMm);
     t["mass_kg"] = number(plate.massKg);
+    Tree& spread = t["spread"] = Tree::list();
+    for (const PlateReport::Spread& row : plate.spread) {
+        Tree item = Tree::object();
+        item["what"] = row.what;
+        item["peak_stress_MPa"] = number(row.peakStressMpa);
+        item["deflection_mm"] = number(row.deflectionMm);
+        spread.push(std::move(item));
+    }
     Tree& points = t["points"] = Tree::list();
     for (const PointReport& p : plate.points)
         points.push(pointTree(p));

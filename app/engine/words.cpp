@@ -3,6 +3,7 @@
 #include "core/units/format.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace pw::engine {
 
@@ -138,6 +139,20 @@ std::string toWords(const job::Job& job, const Report& report) {
     out += list("Wrong", wrong, false);
     out += checkRows(report);
     out += list("Assumed", report.assumptions, false);
+    if (report.plate.field && !report.plate.spread.empty()) {
+        std::vector<std::string> lines;
+        const auto change = [](double now, double before) {
+            const double percent = std::round(100 * (now / before - 1));
+            return (percent >= 0 ? "+" : "") + units::number(percent, 3) + " %";
+        };
+        for (const PlateReport::Spread& row : report.plate.spread)
+            lines.push_back("With " + row.what + ": worst stress " +
+                            change(row.peakStressMpa, report.plate.field->peakStressMpa) +
+                            (report.plate.field->deflectionMm
+                                 ? ", bend " + change(row.deflectionMm, *report.plate.field->deflectionMm)
+                                 : std::string()));
+        out += list("What moves the answer", lines, false);
+    }
     if (report.grade == Grade::Holds || report.grade == Grade::Thin)
         out += list("Order of work", report.steps, true);
     else if (job.work != job::Work::Pull && !report.steps.empty() && report.grade != Grade::Incomplete)

@@ -17,8 +17,26 @@ struct ElasticSolution {
         0; ///< largest reaction at a pinned deflection over the sum of |f|; nothing when balanced
 };
 
-/// Linear elastic bending under nodal forces on w.
-/// Errors: a plate that nothing holds together (or that is held nowhere although its loads do not balance).
+/// Linear elastic bending under nodal forces on w: factored once, solved for as many loads as wanted.
+class ElasticSolver {
+public:
+    /// The model must outlive the solver.
+    ElasticSolver(const PlateModel& model, const Section& section);
+
+    /// Errors: a plate that nothing holds together (or that is held nowhere although its loads do not
+    /// balance).
+    util::Result<ElasticSolution> solve(const Eigen::VectorXd& nodalForces) const;
+
+private:
+    const PlateModel& m_model;
+    Section m_section;
+    Stiffness m_stiffness;
+    SparseSolver m_solver;
+    std::vector<Eigen::Matrix<double, 2, kNodal>> m_bubbles;
+    bool m_factored = false;
+};
+
+/// One load.
 util::Result<ElasticSolution> solveElastic(const PlateModel& model, const Section& section,
                                            const Eigen::VectorXd& nodalForces);
 

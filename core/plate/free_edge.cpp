@@ -188,4 +188,11 @@ std::vector<EdgeMoment> freeEdgeMoments(const PlateModel& model, const Section& 
     return moments;
 }
 
+void putIn(Eigen::Matrix3Xd& moments, const std::vector<EdgeMoment>& edges) {
+    for (const EdgeMoment& e : edges) {
+        const double c = e.along.x(), s = e.along.y();
+        moments.col(e.node) << e.moment * c * c, e.moment * s * s, e.moment * c * s;
+    }
+}
+
 } // namespace pw::plate

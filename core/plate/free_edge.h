@@ -22,4 +22,7 @@ struct EdgeMoment {
 std::vector<EdgeMoment> freeEdgeMoments(const PlateModel& model, const Section& section,
                                         const ElasticSolution& solution);
 
+/// Puts them into nodal moments (3 x nodes, rows Mx, My, Mxy) in place of what stands there.
+void putIn(Eigen::Matrix3Xd& moments, const std::vector<EdgeMoment>& edges);
+
 } // namespace pw::plate

@@ -4,8 +4,8 @@
 
 namespace pw::plate {
 
-PlateModel::PlateModel(Mesh mesh, const Sector& sector, const std::vector<EdgeSupport>& supports)
-    : m_mesh(std::move(mesh)), m_sector(sector), m_unknowns(m_mesh, sector, supports) {
+PlateModel::PlateModel(Mesh mesh, const Sector& sector, const std::vector<EdgeSupport>& supports, Pins pins)
+    : m_mesh(std::move(mesh)), m_sector(sector), m_unknowns(m_mesh, sector, supports, pins) {
     m_elements.reserve(m_mesh.triangleCount());
     for (Eigen::Index t = 0; t < m_mesh.triangleCount(); ++t) {
         m_elements.push_back(elementGeometry(elementNodes(m_mesh, t), m_unknowns.frames(m_mesh, t)));

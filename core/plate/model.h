@@ -14,7 +14,8 @@ namespace pw::plate {
 class PlateModel {
 public:
     /// Throws util::Bug when an element is turned inside out (the mesher's promise).
-    PlateModel(Mesh mesh, const Sector& sector, const std::vector<EdgeSupport>& supports = {});
+    PlateModel(Mesh mesh, const Sector& sector, const std::vector<EdgeSupport>& supports = {},
+               Pins pins = Pins::Needed);
 
     const Mesh& mesh() const { return m_mesh; }
     const Sector& sector() const { return m_sector; }

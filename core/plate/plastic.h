@@ -14,6 +14,8 @@ struct PlasticOptions {
     double collapseTangent = 0.01;
     /// ... or the deflection is this many times that at first yield, whichever is first.
     double collapseDeflection = 15;
+    /// Stop once this factor is carried: enough is known.
+    double enough = 1e30;
     /// Called now and then with 0..1; false stops the work.
     std::function<bool(double)> progress;
 };

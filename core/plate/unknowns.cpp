@@ -27,13 +27,14 @@ Eigen::Vector2d alongEdge(const Mesh& mesh, const MeshEdge& edge, int place) {
 
 } // namespace
 
-Unknowns::Unknowns(const Mesh& mesh, const Sector& sector, const std::vector<EdgeSupport>& supports)
+Unknowns::Unknowns(const Mesh& mesh, const Sector& sector, const std::vector<EdgeSupport>& supports,
+                   Pins pins)
     : m_number(3 * mesh.nodeCount(), kFree), m_frame(mesh.nodeCount(), 0.0) {
     holdEdges(mesh, sector, supports);
     bool held = false;
     for (const EdgeSupport& support : supports)
         held = held || support.deflection;
-    if (!held)
+    if (!held && pins == Pins::Needed)
         pin(mesh, sector);
     number(mesh);
 }

@@ -17,13 +17,18 @@ struct EdgeSupport {
     bool deflection = false, across = false, along = false;
 };
 
+/// What stops the rigid motions of a plate that no edge holds: pins, or something of the caller's (a
+/// contact).
+enum class Pins { Needed, None };
+
 /// Which number each unknown of a node has, and the frame its rotations are counted in.
 ///
 /// A plate whose loads balance is held nowhere; then as many deflections are pinned as it takes to stop the
 /// rigid motions that symmetry leaves (1, 2 or 3). Their reactions come out as nothing.
 class Unknowns {
 public:
-    Unknowns(const Mesh& mesh, const Sector& sector, const std::vector<EdgeSupport>& supports = {});
+    Unknowns(const Mesh& mesh, const Sector& sector, const std::vector<EdgeSupport>& supports = {},
+             Pins pins = Pins::Needed);
 
     int count() const { return m_count; }
     /// Number of unknown k (0 w, 1 and 2 rotations) of a node; -1 when it is held at zero.

@@ -10,12 +10,12 @@ namespace pw::verdict {
 struct PlateFindings {
     double designLoad = 0;
     double span = 0; ///< largest distance between two loaded stations (or the rim's, with fewer than two)
-    std::optional<double> peakStress;       ///< elastic, largest anywhere on the face
+    std::optional<double> peakStress; ///< elastic, largest anywhere on the face
     std::optional<double> firstYieldFactor;
     std::optional<double> collapseFactor;
-    bool collapseReached = true;            ///< false: the factor was carried, the plate has not folded yet
-    std::optional<double> set, setAtProof;  ///< empty: that load was not carried
-    bool followed = false;                  ///< the bending past yield was worked out
+    bool collapseReached = true;           ///< false: the factor was carried, the plate has not folded yet
+    std::optional<double> set, setAtProof; ///< empty: that load was not carried
+    bool followed = false;                 ///< the bending past yield was worked out
     std::string peakPlace;
     std::vector<shape::Point> peakAt;
 };
@@ -38,11 +38,11 @@ bool isBrittle(const material::Material& steel, const PlateDemands& demands);
 
 /// plate.collapse, plate.set and plate.steel.
 ///
-/// Ductile, s = wanted margin / 2: collapse factor >= 3.0 s holds, 1.5 s .. 3.0 s thin, 1.1 .. 1.5 s sets, under 1.1
-/// breaks (3.0 is 2.0 on nominal bending yield, the design factor of ASME BTH-1 category A, times 1.5, the plastic
-/// shape factor of a solid section; 4.5 by category B). Set under its limit at 1.25 x the load holds, under it at the
-/// load thin, else sets. Brittle: elastic peak against ultimate, 4 holds, 2 .. 4 thin, under 2 breaks (common
-/// practice, no published source).
+/// Ductile, s = wanted margin / 2: collapse factor >= 3.0 s holds, 1.5 s .. 3.0 s thin, 1.1 .. 1.5 s sets,
+/// under 1.1 breaks (3.0 is 2.0 on nominal bending yield, the design factor of ASME BTH-1 category A,
+/// times 1.5, the plastic shape factor of a solid section; 4.5 by category B). Set under its limit at 1.25 x
+/// the load holds, under it at the load thin, else sets. Brittle: elastic peak against ultimate, 4 holds, 2
+/// .. 4 thin, under 2 breaks (common practice, no published source).
 std::vector<Check> checkPlate(const PlateFindings& findings, const material::Material& steel,
                               const PlateDemands& demands);
 

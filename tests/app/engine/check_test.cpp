@@ -131,10 +131,15 @@ TEST(Check, AThickerPlateNeverSetsMoreNorFoldsEarlier) {
 
 TEST(Check, UnitsDoNotChangeTheAnswer) {
     jobfile::Tree inch = plainDisc();
-    inch.set("stations.circle", std::to_string(100 / 25.4) + " in");
-    inch.set("plate.outline.diameter", std::to_string(140 / 25.4) + " in");
-    inch.set("plate.thickness", std::to_string(12 / 25.4) + " in");
-    inch.set("load.total", "1686.067 lbf");
+    const auto text = [](double value, const char* unit) {
+        char buffer[40];
+        std::snprintf(buffer, sizeof buffer, "%.15g %s", value, unit);
+        return std::string(buffer);
+    };
+    inch.set("stations.circle", text(100 / 25.4, "in"));
+    inch.set("plate.outline.diameter", text(140 / 25.4, "in"));
+    inch.set("plate.thickness", text(12 / 25.4, "in"));
+    inch.set("load.total", text(7500 / 4.4482216152605, "lbf"));
     const engine::Report a = engine::check(jobOf(plainDisc())), b = engine::check(jobOf(inch));
     EXPECT_NEAR(*a.plate.collapseFactor, *b.plate.collapseFactor, 1e-3 * *a.plate.collapseFactor);
     EXPECT_NEAR(*a.plate.field->deflectionMm, *b.plate.field->deflectionMm,
@@ -238,6 +243,30 @@ TEST(Check, MissingFiguresAreAllNamed) {
     }
     for (const char* wanted : {"stations.count", "stations.circle", "plate.thickness"})
         EXPECT_NE(std::find(fields.begin(), fields.end(), wanted), fields.end()) << wanted;
+}
+
+TEST(Check, AHungStationAStuckOneAndTippingAreJudged) {
+    const engine::Report report = engine::check(jobOf(plainDisc()));
+    for (const char* id : {"plate.hung_station", "plate.tip", "plate.stuck_station", "land.tilt"})
+        EXPECT_TRUE(report.find(id)) << id;
+    // One of six missing: the resultant stands R / (N - 1) off the middle.
+    EXPECT_NEAR(*report.find("plate.tip")->demand, 50.0 / 5, 1e-9);
+    EXPECT_LT(*report.find("plate.hung_station")->margin, *report.plate.collapseFactor);
+    EXPECT_EQ(report.plate.spread.size(),
+              3u); // inner and outer half, hard washer (the nut's face is not known)
+    EXPECT_LT(report.plate.spread[0].peakStressMpa,
+              report.plate.field->peakStressMpa); // the inner half is kinder
+    EXPECT_GT(report.plate.spread[1].peakStressMpa, report.plate.field->peakStressMpa);
+    EXPECT_LT(report.plate.spread[2].peakStressMpa, report.plate.field->peakStressMpa);
+}
+
+TEST(Check, ASoundTwoStationBarIsNotCondemnedByOneHangingStation) {
+    const engine::Report report = engine::check(jobOf(sample("mill_lane_two_pin_bar")));
+    for (const char* id : {"plate.hung_station", "plate.tip", "plate.stuck_station"}) {
+        ASSERT_TRUE(report.find(id)) << id;
+        EXPECT_NE(report.find(id)->grade, Grade::Breaks) << id;
+        EXPECT_NE(report.find(id)->grade, Grade::Sets) << id;
+    }
 }
 
 TEST(Check, WordsNameVerdictWeakestLinkAndCautions) {

@@ -1,4 +1,5 @@
 #include "core/job/station_places.h"
+#include "core/plate/bearing.h"
 #include "core/plate/elastic.h"
 #include "core/plate/pressure.h"
 #include "geometry/mesh/mesher.h"
