@@ -49,6 +49,24 @@ std::string sentence(const std::string& title, const std::string& basis) {
     return title + ": " + basis + ".";
 }
 
+/// In two lines of the window's head; empty where the check's own words are short enough.
+std::string thinReason(const job::Job& job, const verdict::Check& check) {
+    if (check.id == "plate.collapse" && check.margin && check.wanted)
+        return thicknessWords(job) + " holds with less in hand than wanted: it folds at " +
+               units::number(*check.margin) + " x the load, wanted " + units::number(*check.wanted) + ".";
+    if (check.id == "plate.set")
+        return "No set to see at " + loadWords(job) + ", but a quarter more leaves one.";
+    if (check.id == "plate.tip")
+        return "If one keeper hangs, the load tips the plate. All keepers out before letting up.";
+    if (check.id == "plate.stuck_station")
+        return "A rusted station could bend the plate: watch that all retainers move together.";
+    if (check.id == "screw.torque_window")
+        return "Torque does not tell where to stop here: stop by turns and dial.";
+    if (check.id == "screw.overrun")
+        return "The wrench can make more than the tool should take: stop by turns and dial.";
+    return {};
+}
+
 /// Quarter turns are what a hand can tell.
 std::string turnsWords(double turns) {
     const double quarters = std::round(turns * 4) / 4;
@@ -100,6 +118,9 @@ std::string reasonFor(const job::Job& job, const Report& report) {
                (report.grade == Grade::Sets ? " is too close to folding: it folds at "
                                             : " folds: it carries only ") +
                units::number(*check->margin) + " x the load.";
+    if (report.grade == Grade::Thin)
+        if (const std::string text = thinReason(job, *check); !text.empty())
+            return text;
     return sentence(check->title, check->basis);
 }
 

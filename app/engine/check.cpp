@@ -304,9 +304,10 @@ private:
             m_report.checks.push_back(verdict::hungStationCheck(m_findings.designLoad, (*hung)->station,
                                                                 (*hung)->collapseFactor, (*hung)->reached,
                                                                 at((*hung)->station)));
-            m_report.checks.push_back(verdict::tipCheck((*hung)->tipOffset, task.bearing.outside,
-                                                        (*hung)->tipStation, at((*hung)->tipStation),
-                                                        m_job.preferred));
+            if (m_job.work != job::Work::Pull) // a puller's bolts stay in until it is slack
+                m_report.checks.push_back(verdict::tipCheck((*hung)->tipOffset, task.bearing.outside,
+                                                            (*hung)->tipStation, at((*hung)->tipStation),
+                                                            m_job.preferred));
         }
         if (m_job.work == job::Work::Pull)
             return; // nothing of a puller rusts to its station

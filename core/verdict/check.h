@@ -27,8 +27,10 @@ struct Check {
     Grade grade = Grade::Incomplete;
     std::optional<double> demand{}, capacity{}; ///< in `unit`
     std::string unit{};                         ///< "N", "mm", "MPa", ...
-    /// margin = capacity / demand for force checks; in `unit` for fit checks, and wanted with it.
+    /// margin = capacity / demand for force checks; in `unit` for fit checks, and wanted with it, unless
+    /// marginIsRatio.
     std::optional<double> margin{}, wanted{};
+    bool marginIsRatio = false;        ///< of a fit check whose margin is capacity / demand all the same
     std::string basis{};               ///< one line, with the numbers put in
     std::string source{};              ///< standard, handbook, or "common practice, no published source"
     std::vector<shape::Point> where{}; ///< places on the plan, mm

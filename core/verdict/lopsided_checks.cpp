@@ -45,6 +45,7 @@ Check tipCheck(double offset, double bearingRadius, int station, shape::Point wh
     Check c{.id = "plate.tip", .member = "plate", .title = "Tipping", .kind = CheckKind::Fit, .unit = "mm"};
     c.demand = offset;
     c.capacity = bearingRadius;
+    c.marginIsRatio = true;
     c.margin = offset > 0 ? bearingRadius / offset : 99.0;
     c.wanted = 1 / kTipHolds;
     c.grade = offset <= kTipHolds * bearingRadius ? Grade::Holds : Grade::Thin;
@@ -92,6 +93,7 @@ Check tiltCheck(double tilt, int station, shape::Point where, units::System syst
         .id = "land.tilt", .member = "lands", .title = "Retainer tilt", .kind = CheckKind::Fit, .unit = "mm"};
     c.demand = tilt;
     c.capacity = kTiltAllowed;
+    c.marginIsRatio = true;
     c.margin = tilt > 0 ? kTiltAllowed / tilt : 99.0;
     c.wanted = 1;
     c.grade = tilt <= kTiltAllowed ? Grade::Holds : Grade::Thin;

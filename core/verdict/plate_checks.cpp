@@ -85,6 +85,7 @@ Check setCheck(const PlateFindings& f, const PlateDemands& d) {
         return c;
     }
     if (c.demand && *c.demand > 0) {
+        c.marginIsRatio = true;
         c.margin = limit / *c.demand;
         c.wanted = 1.0;
     }

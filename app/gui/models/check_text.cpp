@@ -26,7 +26,7 @@ QString checkFigure(double value, const std::string& unit, units::System system)
 QString marginText(const verdict::Check& check, units::System system) {
     if (!check.margin)
         return check.grade == verdict::Grade::Incomplete ? QStringLiteral("?") : QString();
-    if (check.kind == verdict::CheckKind::Fit) {
+    if (check.kind == verdict::CheckKind::Fit && !check.marginIsRatio) {
         // Short: it stands in a narrow column. A dial does not read more than two figures of a hundredth.
         const double value = *check.margin;
         const double unit = check.unit == "mm" && system == units::System::Inch ? units::kMmPerInch : 1.0;

@@ -242,7 +242,7 @@ double CheckRow::paintDetails(QPainter* painter, int width) const {
         y += 2 * half + look.pxF(6);
     }
     if (m_check.wanted) {
-        const QString wanted = m_check.kind == verdict::CheckKind::Fit
+        const QString wanted = m_check.kind == verdict::CheckKind::Fit && !m_check.marginIsRatio
                                    ? checkFigure(*m_check.wanted, m_check.unit, m_system)
                                    : local(units::number(*m_check.wanted));
         text(tr("Wanted %1 or more.").arg(wanted), Type::Row, c.ink);
