@@ -1,5 +1,5 @@
 // What the solver costs against the number of unknowns, part by part, and a whole ladder. On a plane mesh
-// meshing grows about as n log n, filling the matrix as n, and a direct factorisation in nested order as
+// meshing grows about as n log n, filling the matrix as n, and a direct factorisation in a good order as
 // n^1.5 (George, SIAM J. Numer. Anal. 10 (1973) 345-363); the fits at the end of each series show how far
 // that holds (RMS is the misfit).
 #include "app/engine/ladder.h"
@@ -157,7 +157,7 @@ double threeHalves(benchmark::IterationCount n) {
 
 } // namespace
 
-// Steps 0..6: about 2 500 to 130 000 unknowns.
+// Steps 0..6: about 2 400 to 64 000 unknowns.
 BENCHMARK(meshing)->DenseRange(0, 6)->Unit(benchmark::kMillisecond)->Complexity(benchmark::oNLogN);
 BENCHMARK(makingTheModel)->DenseRange(0, 6)->Unit(benchmark::kMillisecond)->Complexity(benchmark::oN);
 BENCHMARK(loading)->DenseRange(0, 6)->Unit(benchmark::kMillisecond)->Complexity(benchmark::oN);
