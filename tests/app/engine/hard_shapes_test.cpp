@@ -187,3 +187,38 @@ TEST(HardShapes, CheckSaysThatASharpInsideCornerHasNoElasticStressAndJudgesBySet
         return s.find("sharp inside corner") != std::string::npos;
     }));
 }
+
+TEST(HardShapes, PerforatedPlateNeitherLocksNorRunsAwayFromFoilToBlock) {
+    // Bending goes with t^3 and shear strain, which only adds, with t: the deflection times t^3 falls to a
+    // limit as the plate gets thinner, and the limit is there (t/a 0.005 and 0.002 agree).
+    const auto scaled = [](double ratio) {
+        PlateTask task;
+        task.region.rim = shape::circleLoop({0, 0}, 70);
+        task.region.holes.push_back({shape::circleLoop({0, 0}, 10), Part::Bore, 0});
+        for (int i = 0; i < 6; ++i) {
+            const shape::Point p = shape::polar(50, i * std::numbers::pi / 3);
+            task.region.holes.push_back({shape::circleLoop(p, 12), Part::Access, i});
+            task.stations.push_back({p, 12, 17, 1250});
+        }
+        task.bearing = {{0, 0}, 10, 22, 0};
+        const double t = ratio * 70;
+        task.section = {t, 200000, 0.3};
+        const auto field = solvePlateField(task);
+        EXPECT_TRUE(field);
+        if (!field)
+            return 0.0;
+        EXPECT_TRUE(field->settled) << ratio;
+        // Below t/a 0.005 rounding shows: shear is then a million times as stiff as bending.
+        EXPECT_LT(field->elastic.pinReaction, ratio < 0.005 ? 1e-7 : 1e-9) << ratio;
+        return (field->deflection.maxCoeff() - field->deflection.minCoeff()) * t * t * t;
+    };
+    double before = 1e300, last = 0;
+    for (double ratio : {0.4, 0.2, 0.1, 0.05, 0.02, 0.01, 0.005, 0.002}) {
+        last = scaled(ratio);
+        std::printf("t/a %.3f: deflection times t^3 %.2f mm4\n", ratio, last);
+        EXPECT_LT(last, before * (1 + kMeshPart)) << ratio;
+        EXPECT_GT(last, 0.5 * scaled(0.02)) << ratio;
+        before = last;
+    }
+    EXPECT_NEAR(last, scaled(0.005), 0.005 * last);
+}
