@@ -65,7 +65,10 @@ private:
         std::vector<Eigen::Matrix<double, 2, kNodal>> bubbleNodal(to.bubbles.size());
         double last = 0;
         for (int i = 0; i < kMaxIterations; ++i) {
-            const Eigen::VectorXd inner = assemble(from, to, bubbleForce, bubbleNodal);
+            // Taking load off starts elastic: the tangent that led up here would send the first step far
+            // astray.
+            const bool elastic = i == 0 && !byDeflection && target < from.factor;
+            const Eigen::VectorXd inner = assemble(from, to, elastic, bubbleForce, bubbleNodal);
             const Eigen::VectorXd rest = to.factor * m_right - inner;
             const double gap = byDeflection ? target - workDeflection(to.unknowns) : target - to.factor;
             const double size = rest.cwiseAbs().maxCoeff() / (m_force * std::max(1.0, std::abs(to.factor)));
@@ -94,8 +97,10 @@ private:
         return false;
     }
 
-    /// Inner forces and tangent at `to`, stresses updated from those of `from`.
-    Eigen::VectorXd assemble(const State& from, State& to, std::vector<Eigen::Vector2d>& bubbleForce,
+    /// Inner forces and tangent at `to` (the elastic one when `elastic`), stresses updated from those of
+    /// `from`.
+    Eigen::VectorXd assemble(const State& from, State& to, bool elastic,
+                             std::vector<Eigen::Vector2d>& bubbleForce,
                              std::vector<Eigen::Matrix<double, 2, kNodal>>& bubbleNodal) {
         Eigen::VectorXd inner = Eigen::VectorXd::Zero(m_model.unknowns().count());
         m_stiffness.clear();
@@ -112,7 +117,7 @@ private:
                                                       g.curvature[i] * (now - before), to.layers[t][i]);
                 force.noalias() += g.area[i] * (g.curvature[i].transpose() * u.moments);
                 tangents[i] = u.tangent;
-                yielding = yielding || u.yielding;
+                yielding = yielding || (u.yielding && !elastic);
             }
             ElementMatrix stiffness;
             if (yielding) {
