@@ -1,6 +1,7 @@
 // What must hold for any plate, on two hundred sound ones. No figure here is ours: each property follows from
 // the theory (balance, superposition, symmetry, similarity of plates of one shape, and for collapse that the
 // limit load belongs to the plate and not to the load it is counted in).
+#include "core/plate/bearing.h"
 #include "geometry/outline/symmetry.h"
 #include "tests/support/random_designs.h"
 
