@@ -4,6 +4,7 @@
 // that holds (RMS is the misfit).
 #include "app/engine/ladder.h"
 #include "core/jobfile/read.h"
+#include "core/plate/bearing.h"
 #include "core/plate/elastic.h"
 #include "core/plate/plastic.h"
 #include "core/plate/pressure.h"

@@ -2,6 +2,7 @@
 // thin-plate solution (annular.h, held against Roark's printed table) plus the deflection by shear strain,
 // which is exact in Mindlin's theory where the shear follows from balance alone.
 #include "core/plate/annular.h"
+#include "core/plate/bearing.h"
 #include "core/plate/elastic.h"
 #include "core/plate/field_at.h"
 #include "core/plate/free_edge.h"
