@@ -173,7 +173,11 @@ std::vector<std::string> stepsFor(const job::Job& job, const Report& report) {
     if (report.screw.torqueRange)
         squeeze += "; it takes " + show(*report.screw.torqueRange, system);
     add(squeeze + ".");
-    if (report.screw.stopTorque)
+    if (report.screw.stopTorque && report.screw.torqueRange &&
+        report.screw.torqueRange->high > *report.screw.stopTorque)
+        add("Go by turns and dial, not by torque. Past " + show(*report.screw.stopTorque, system) +
+            " make sure that the retainers still move with each part of a turn; if they do not, stop.");
+    else if (report.screw.stopTorque)
         add("Stop at " + show(*report.screw.stopTorque, system) + ", whatever the keepers do.");
     if (stations > 0)
         add("Take the keepers out through the access holes, a pick, no fingers. Count them: " +

@@ -74,7 +74,9 @@ Length tappedBore(const job::Job& job) {
 /// One check of a job, step by step; each step reads what the ones before it left in the report.
 class Checker {
 public:
-    Checker(const job::Job& job, const CheckOptions& options) : m_job(job), m_options(options) {}
+    Checker(const job::Job& job, const CheckOptions& options)
+        : m_job(job), m_options(options),
+          m_models(options.models ? options.models : std::make_shared<ModelCache>()) {}
 
     Report run() {
         m_report.title = m_job.title;
@@ -259,6 +261,7 @@ private:
 
         const auto start = std::chrono::steady_clock::now();
         FieldOptions options;
+        options.models = m_models;
         options.progress = [&](double part) {
             say(0.05 + 0.45 * part, "Bending the plate");
             return true;
@@ -294,6 +297,7 @@ private:
     /// A hung station and a stuck one.
     void loadUnevenly(const PlateTask& task, const material::Material& steel) {
         FieldOptions options;
+        options.models = m_models;
         options.progress = [&](double part) {
             say(0.8 + 0.2 * part, "Trying one station hung");
             return true;
@@ -312,7 +316,7 @@ private:
         if (m_job.work == job::Work::Pull)
             return; // nothing of a puller rusts to its station
         // Where a place has yielded through, a set begins to show.
-        const auto stuck = stuckStation(task, 1.5 * steel.yield.mpa());
+        const auto stuck = stuckStation(task, 1.5 * steel.yield.mpa(), options);
         if (stuck && *stuck)
             m_report.checks.push_back(verdict::stuckStationCheck((*stuck)->extraForce * m_assumed.stacked,
                                                                  wrenchAdds(), (*stuck)->station,
@@ -339,6 +343,7 @@ private:
 
     void bendPastYield(const PlateTask& task, const material::Material& steel) {
         FieldOptions options;
+        options.models = m_models;
         options.progress = [&](double part) {
             say(0.5 + 0.5 * part, "Bending it past yield");
             return true;
@@ -494,6 +499,7 @@ private:
 
     const job::Job& m_job;
     const CheckOptions& m_options;
+    std::shared_ptr<ModelCache> m_models;
     Report m_report;
     job::Assumed m_assumed;
     spring::PackLoads m_pack;

@@ -3,9 +3,12 @@
 #include "app/engine/report.h"
 
 #include <functional>
+#include <memory>
 #include <string_view>
 
 namespace pw::engine {
+
+class ModelCache;
 
 struct CheckOptions {
     std::vector<shape::Point> at; ///< places (mm) at which the field is wanted
@@ -16,6 +19,9 @@ struct CheckOptions {
     bool mend = true;
     /// Say how far the answer moves with what is taken about the load (costs a few elastic solutions).
     bool spread = true;
+    /// Meshes shared with other checks of the same plate (a ladder's rungs); none: shared within this check
+    /// only.
+    std::shared_ptr<ModelCache> models;
 };
 
 /// Thrown out of check() when progress said stop. Nothing else is.

@@ -1,5 +1,6 @@
 #include "app/engine/ladder.h"
 
+#include "app/engine/model_cache.h"
 #include "core/material/stock.h"
 
 #include <algorithm>
@@ -19,7 +20,7 @@ job::Job inThickness(job::Job job, units::Length thickness) {
 
 Rung rungOf(const job::Job& job, const StockThickness& stock, const CheckOptions& options) {
     CheckOptions plain = options;
-    plain.mend = plain.spread = false;
+    plain.mend = plain.spread = false; // and the meshes are shared
     const Report report = check(inThickness(job, stock.thickness), plain);
     Rung rung{stock.label, stock.thickness, report.grade, report.weakest};
     if (const verdict::Check* weakest = report.find(report.weakest)) {
@@ -49,10 +50,12 @@ Ladder ladder(const job::Job& job, const CheckOptions& options) {
     const std::vector<StockThickness>& stock = material::stockThicknesses(job.preferred);
     Ladder ladder;
     ladder.rungs.resize(stock.size());
+    CheckOptions shared = options;
+    shared.models = std::make_shared<ModelCache>();
     // Two workers, every second rung each: the thick ones are no slower than the thin ones.
     const auto work = [&](std::size_t first) {
         for (std::size_t i = first; i < stock.size(); i += 2)
-            ladder.rungs[i] = rungOf(job, stock[i], options);
+            ladder.rungs[i] = rungOf(job, stock[i], shared);
     };
     auto other = std::async(std::launch::async, work, 1);
     work(0);

@@ -71,19 +71,19 @@ util::Result<Found<HungStation>> hungStation(const PlateTask& task, double yield
     const std::vector<int> loaded = loadedStations(task);
     if (loaded.size() < 2)
         return Found<HungStation>();
-    auto meshed = firstMesh(task, 1.3);
-    if (!meshed)
-        return meshed.problem();
-    std::vector<int> candidates = differentStations(task, meshed->sector);
+    const auto first = firstModel(task, 1, options);
+    if (!first)
+        return first.problem();
+    const plate::PlateModel& model = **first;
+    std::vector<int> candidates = differentStations(task, model.sector());
     HungStation hung;
     for (int i : candidates)
         if (const double offset = offsetOf(without(task, i)); offset > hung.tipOffset) {
             hung.tipOffset = offset;
             hung.tipStation = i;
         }
-    if (candidates.size() > 1 && meshed->sector.count == 1) {
+    if (candidates.size() > 1 && model.sector().count == 1) {
         // No symmetry: the elastic peak picks the worst, all from one factorisation.
-        const plate::PlateModel model(std::move(meshed->mesh), meshed->sector);
         const plate::ElasticSolver solver(model, task.section);
         double worst = -1;
         int worstStation = candidates.front();
@@ -114,7 +114,8 @@ util::Result<Found<HungStation>> hungStation(const PlateTask& task, double yield
     return Found<HungStation>(hung);
 }
 
-util::Result<Found<StuckStation>> stuckStation(const PlateTask& task, double stress) {
+util::Result<Found<StuckStation>> stuckStation(const PlateTask& task, double stress,
+                                               const FieldOptions& options) {
     const std::vector<int> loaded = loadedStations(task);
     if (loaded.size() < 2)
         return Found<StuckStation>();
@@ -126,10 +127,10 @@ util::Result<Found<StuckStation>> stuckStation(const PlateTask& task, double str
     PlateTask doubled = task;
     const double own = doubled.stations[stuck.station].force;
     doubled.stations[stuck.station].force = 2 * own;
-    auto meshed = firstMesh(doubled, 1.3);
-    if (!meshed)
-        return meshed.problem();
-    const plate::PlateModel model(std::move(meshed->mesh), meshed->sector);
+    const auto first = firstModel(doubled, kCoarse, options);
+    if (!first)
+        return first.problem();
+    const plate::PlateModel& model = **first;
     const plate::ElasticSolver solver(model, task.section);
     std::vector<Eigen::Matrix3Xd> moments;
     for (const PlateTask* each : {&task, const_cast<const PlateTask*>(&doubled)}) {

@@ -25,7 +25,8 @@ struct StuckStation {
     int station = 0;
     double extraForce = 0; ///< N, beyond the design load
 };
-util::Result<Found<StuckStation>> stuckStation(const PlateTask& task, double stress);
+util::Result<Found<StuckStation>> stuckStation(const PlateTask& task, double stress,
+                                               const FieldOptions& options = {});
 
 /// How far the plate's slope tilts a retainer, mm across it; the worst station.
 struct RetainerTilt {

@@ -52,7 +52,7 @@ std::shared_ptr<const mesh::BackgroundSizes> refinedSizes(const plate::Mesh& mes
                     3;
         // Error squared goes with about h^4 times area, so h with the sixth root; damped.
         const double ratio = share > 0 && error(t) > 0 ? std::pow(share / error(t), 1.0 / 5) : 1.0;
-        const double wanted = side * reduce * std::clamp(ratio, 0.45, 1.6);
+        const double wanted = side * reduce * std::clamp(ratio, 0.6, 1.8);
         for (int i = 0; i < 6; ++i)
             sizes[mesh.triangles(i, t)] = std::min(sizes[mesh.triangles(i, t)], wanted);
     }
@@ -100,12 +100,19 @@ util::Result<Loaded> loadOn(const plate::Mesh& mesh, const plate::Sector& sector
     return loaded;
 }
 
-util::Result<Meshed> firstMesh(const PlateTask& task, double fineness, int mostTriangles) {
+util::Result<ModelCache::Model> firstModel(const PlateTask& task, double fineness,
+                                           const FieldOptions& options) {
     const plate::Sector sector = sectorOf(task);
-    auto mesh = meshOf(task, sector, firstSizes(task.region, fineness), mostTriangles);
+    if (options.models)
+        if (auto known = options.models->find(task.region, sector, fineness))
+            return known;
+    auto mesh = meshOf(task, sector, firstSizes(task.region, fineness), options.mostTriangles);
     if (!mesh)
         return mesh.problem();
-    return Meshed{sector, std::move(*mesh)};
+    auto model = std::make_shared<const plate::PlateModel>(std::move(*mesh), sector);
+    if (options.models)
+        options.models->keep(task.region, fineness, model);
+    return ModelCache::Model(std::move(model));
 }
 
 std::vector<shape::Point> sharpInsideCorners(const shape::Region& region) {
@@ -129,19 +136,23 @@ std::vector<shape::Point> sharpInsideCorners(const shape::Region& region) {
 util::Result<PlateField> solvePlateField(const PlateTask& task, const FieldOptions& options) {
     const plate::Sector sector = sectorOf(task);
     PlateField field;
-    mesh::SizeField size = firstSizes(task.region, 1.0);
+    mesh::SizeField size;
     double previous = 0;
     for (int level = 0; level < options.mostLevels; ++level) {
         if (options.progress && !options.progress(level / static_cast<double>(options.mostLevels)))
             throw Stopped{};
-        auto mesh = meshOf(task, sector, size, options.mostTriangles);
-        if (!mesh) {
-            if (level > 0) // the finer mesh was too much: keep what we have, and say that it has not settled
-                return field;
-            return mesh.problem();
-        }
         PlateField next;
-        next.model = std::make_shared<plate::PlateModel>(std::move(*mesh), sector);
+        if (level == 0) {
+            auto model = firstModel(task, 1, options);
+            if (!model)
+                return model.problem();
+            next.model = *model;
+        } else {
+            auto mesh = meshOf(task, sector, size, options.mostTriangles);
+            if (!mesh) // the finer mesh was too much: keep what we have, and say that it has not settled
+                return field;
+            next.model = std::make_shared<plate::PlateModel>(std::move(*mesh), sector);
+        }
         auto loaded = loadOn(next.model->mesh(), sector, task);
         if (!loaded)
             return loaded.problem();
@@ -191,10 +202,10 @@ util::Result<plate::PlasticPath> follow(const plate::PlateModel& model, const Pl
 } // namespace
 
 util::Result<PlateSet> solvePlateSet(const PlateTask& task, double yield, const FieldOptions& options) {
-    auto meshed = firstMesh(task, 1, options.mostTriangles);
-    if (!meshed)
-        return meshed.problem();
-    const plate::PlateModel model(std::move(meshed->mesh), meshed->sector);
+    const auto first = firstModel(task, 1, options);
+    if (!first)
+        return first.problem();
+    const plate::PlateModel& model = **first;
     auto path = follow(model, task, yield, {}, options);
     if (!path)
         return path.problem();
@@ -214,11 +225,10 @@ util::Result<PlateSet> solvePlateSet(const PlateTask& task, double yield, const 
 
 util::Result<plate::PlasticPath> solveFolding(const PlateTask& task, double yield, double enough,
                                               const FieldOptions& options) {
-    constexpr double kCoarse = 1.3; // the verdict asks for 1.5 and 1.1, not for per cents
-    auto meshed = firstMesh(task, kCoarse, options.mostTriangles);
-    if (!meshed)
-        return meshed.problem();
-    const plate::PlateModel model(std::move(meshed->mesh), meshed->sector);
+    const auto first = firstModel(task, kCoarse, options);
+    if (!first)
+        return first.problem();
+    const plate::PlateModel& model = **first;
     plate::PlasticOptions plastic;
     plastic.unloadFrom.clear();
     plastic.enough = enough;

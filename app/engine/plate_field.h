@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/engine/model_cache.h"
 #include "app/engine/report.h"
 #include "core/plate/bearing.h"
 #include "core/plate/elastic.h"
@@ -28,6 +29,7 @@ struct FieldOptions {
     int mostLevels = 4;
     int mostTriangles = 20000;
     std::function<bool(double)> progress; ///< 0..1; false stops (plate_field then throws Stopped)
+    std::shared_ptr<ModelCache> models;   ///< meshes to share with other solutions; none: no sharing
 };
 
 /// The elastic field of the finest mesh, and how far the meshes agreed.
@@ -57,6 +59,9 @@ struct PlateSet {
 };
 util::Result<PlateSet> solvePlateSet(const PlateTask& task, double yield, const FieldOptions& options = {});
 
+/// Fineness where a verdict asks for 1.5 and 1.1 times, not for per cents.
+inline constexpr double kCoarse = 1.3;
+
 /// Folding alone, no set, on a coarse mesh; stops once `enough` times the load is carried.
 util::Result<plate::PlasticPath> solveFolding(const PlateTask& task, double yield, double enough,
                                               const FieldOptions& options = {});
@@ -68,12 +73,10 @@ struct Loaded {
 };
 util::Result<Loaded> loadOn(const plate::Mesh& mesh, const plate::Sector& sector, const PlateTask& task);
 
-/// The sector that plate and load allow, and a first mesh of it.
-struct Meshed {
-    plate::Sector sector;
-    plate::Mesh mesh;
-};
-util::Result<Meshed> firstMesh(const PlateTask& task, double fineness = 1, int mostTriangles = 20000);
+/// A first mesh of the sector that plate and load allow; `fineness` 1 is the elastic field's, more is
+/// coarser.
+util::Result<ModelCache::Model> firstModel(const PlateTask& task, double fineness,
+                                           const FieldOptions& options);
 
 /// Corners of the outline that point into the steel.
 std::vector<shape::Point> sharpInsideCorners(const shape::Region& region);

@@ -44,6 +44,12 @@ std::string padded(std::string text, std::size_t width) {
     return have < width ? text + std::string(width - have, ' ') : text;
 }
 
+/// A fit check's margin is a length, a force check's a ratio.
+std::string marginWords(const verdict::Check& check, double value, System system) {
+    const bool isLength = check.kind == verdict::CheckKind::Fit && !check.marginIsRatio && check.unit == "mm";
+    return isLength ? show(units::Length::fromMm(value), system) : units::number(value) + " x";
+}
+
 /// In the job's units, the other ones behind.
 template<class Q>
 std::string both(const Q& value, System system) {
@@ -105,8 +111,8 @@ std::string checkRows(const Report& report) {
         if (check.grade != Grade::Holds)
             weak += wrapped(head, check.title + ": " + check.basis);
         else if (check.margin && check.wanted)
-            strong += head + padded(check.title, 40) + units::number(*check.margin) + ", " +
-                      units::number(*check.wanted) + " wanted\n";
+            strong += head + padded(check.title, 24) + marginWords(check, *check.margin, report.preferred) +
+                      ", " + marginWords(check, *check.wanted, report.preferred) + " wanted\n";
         else
             strong += head + check.title + "\n";
     }
