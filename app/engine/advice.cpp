@@ -126,6 +126,10 @@ std::string reasonFor(const job::Job& job, const Report& report) {
 
 std::vector<std::string> cautionsFor(const job::Job& job, const Report& report) {
     std::vector<std::string> cautions;
+    if (job.work == job::Work::Pull)
+        cautions.push_back(
+            "Of a pull only the plate, the screw's stress and the threads are checked: not its buckling, "
+            "nor bolts, legs, jaws and the flange that is pulled.");
     if (report.load.energy)
         cautions.push_back(
             show(*report.load.energy, job.preferred) +

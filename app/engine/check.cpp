@@ -32,6 +32,9 @@ using verdict::Grade;
 /// source.
 constexpr double kLandOverHole = 1.4;
 
+/// Steel keeps its strength up to here. Source: EN 1993-1-2 Table 3.1 (factors of 1 at 100 C).
+constexpr double kCoolEnough = 100;
+
 /// Deflections past this part of the thickness are stiffer in truth than a small-deflection solution says.
 constexpr double kMembraneDeflection = 0.5;
 
@@ -83,6 +86,7 @@ public:
         m_report.preferred = m_job.preferred;
         m_assumed = job::assume(m_job);
         append(m_report.assumptions, m_assumed.sentences);
+        refuseWhatIsNotCounted();
         findLoads();
         buildShape();
         followLoadPath();
@@ -109,6 +113,18 @@ private:
     void say(double part, std::string_view what) {
         if (m_options.progress && !m_options.progress(part, what))
             throw Stopped{};
+    }
+
+    /// What would make the tool weaker and is not worked out must not pass in silence.
+    void refuseWhatIsNotCounted() {
+        if (m_job.heat.tool && m_job.heat.tool->celsius() > kCoolEnough)
+            m_report.problems.push_back(
+                {"heat.tool", "a tool at " + units::show(*m_job.heat.tool, m_job.preferred) +
+                                  " is weaker than the figures here, and this version does not "
+                                  "count that. Let it cool to 100 C or less"});
+        if (m_job.screw && m_job.screw->hammering)
+            append(m_report.assumptions,
+                   {"Hammering on the loaded tool is not counted in these figures. Do not hammer on it."});
     }
 
     void findLoads() {

@@ -294,3 +294,13 @@ TEST(Check, OffersAThicknessOnlyAfterItWasFoundToMend) {
     tree.set(report.changes[0].field, report.changes[0].value);
     EXPECT_EQ(engine::check(jobOf(tree)).grade, Grade::Holds);
 }
+
+TEST(Check, AHotToolGetsNoVerdictUntilHeatIsCounted) {
+    jobfile::Tree tree = plainDisc();
+    tree.set("heat.tool", "350 C");
+    const engine::Report report = engine::check(jobOf(tree));
+    EXPECT_EQ(report.grade, Grade::Incomplete);
+    EXPECT_NE(report.reason.find("cool"), std::string::npos) << report.reason;
+    tree.set("heat.tool", "60 C");
+    EXPECT_EQ(engine::check(jobOf(tree)).grade, Grade::Holds);
+}
