@@ -68,6 +68,7 @@ void PlanView::setUnits(units::System system) {
 
 void PlanView::setReport(std::shared_ptr<const engine::Report> report) {
     m_report = std::move(report);
+    jobChanged(); // a tapped bore's size comes with the report
     settleField();
     update();
 }
