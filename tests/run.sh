@@ -6,6 +6,7 @@ cd "$(dirname "${BASH_SOURCE[0]}")/.."
 source app/needs.sh
 install_missing "${needs_build[@]}" "${needs_tests[@]}"
 export QT_QPA_PLATFORM=offscreen ASAN_OPTIONS=detect_leaks=1
+export LSAN_OPTIONS="suppressions=$PWD/tests/support/lsan.supp:print_suppressions=0"
 
 bash tests/layers.sh
 
