@@ -157,6 +157,8 @@ struct Screw {
     Given<ThreadCondition> threadCondition;
     Given<Length> engagement, standoff, usableLength, freeLength, nutHeight, washerOutside, washerThickness,
         pointDiameter;
+    Given<Length>
+        threadLength; ///< from the free tip back to the plain shank; threaded all the way when absent
     Given<Lubrication> lubrication;
     Given<Range<double>> threadFriction, collarFriction;
     Given<Length> wrench;
@@ -174,12 +176,16 @@ struct Ram {
     bool operator==(const Ram&) const = default;
 };
 
-enum class BackKind { Shaft, Bar, Block, None };
+enum class BackKind { Shaft, Bar, Block, StopBolt, None };
 
 struct Back {
     BackKind kind = BackKind::Shaft;
     Given<Length> span, width, thickness;
     Given<Material> steel;
+    /// Of a stop bolt in the shaft's end; `pad` is the head or pad across, where it seats on the shaft's
+    /// face.
+    std::string thread, grade;
+    Given<Length> engagement, pad;
     bool operator==(const Back&) const = default;
 };
 
@@ -189,6 +195,7 @@ struct Bolts {
     Given<int> count;
     std::string thread, grade;
     Given<Length> engagement;
+    Given<ThreadCondition> threadCondition;
     bool operator==(const Bolts&) const = default;
 };
 

@@ -18,6 +18,7 @@ void readBolts(FieldReader& figures, job::Bolts& bolts) {
     figures.thread("thread", bolts.thread);
     figures.screwGrade("grade", bolts.grade, bolts.thread);
     figures.quantity("engagement", bolts.engagement, kSize);
+    figures.choice("thread_condition", bolts.threadCondition, kThreadConditions);
 }
 
 void readFlange(FieldReader& figures, job::Flange& flange) {

@@ -9,15 +9,12 @@ constexpr Word<job::Into> kInto[] = {{"shaft", job::Into::Shaft},
                                      {"bar", job::Into::Bar},
                                      {"plate", job::Into::Plate},
                                      {"nut", job::Into::Nut}};
-constexpr Word<job::ThreadCondition> kConditions[] = {{"good", job::ThreadCondition::Good},
-                                                      {"worn", job::ThreadCondition::Worn},
-                                                      {"rusty", job::ThreadCondition::Rusty},
-                                                      {"damaged", job::ThreadCondition::Damaged}};
 constexpr Word<job::Lubrication> kLubrications[] = {
     {"dry", job::Lubrication::Dry}, {"oiled", job::Lubrication::Oiled}, {"moly", job::Lubrication::Moly}};
 constexpr Word<job::BackKind> kBacks[] = {{"shaft", job::BackKind::Shaft},
                                           {"bar", job::BackKind::Bar},
                                           {"block", job::BackKind::Block},
+                                          {"stop bolt", job::BackKind::StopBolt},
                                           {"none", job::BackKind::None}};
 
 } // namespace
@@ -29,10 +26,11 @@ void readScrew(FieldReader& figures, job::Screw& screw) {
     figures.choice("turns", screw.turns, kTurns);
     figures.choice("into", screw.into, kInto);
     figures.material("into_material", screw.intoMaterial);
-    figures.choice("thread_condition", screw.threadCondition, kConditions);
+    figures.choice("thread_condition", screw.threadCondition, kThreadConditions);
     figures.quantity("engagement", screw.engagement, kSize);
     figures.quantity("standoff", screw.standoff, kPlace);
     figures.quantity("usable_length", screw.usableLength, kSize);
+    figures.quantity("thread_length", screw.threadLength, kSize);
     figures.quantity("free_length", screw.freeLength, kSize);
     figures.quantity("nut_height", screw.nutHeight, kSize);
     figures.quantity("washer_outside", screw.washerOutside, kSize);
@@ -61,6 +59,10 @@ void readBack(FieldReader& figures, job::Back& back) {
     figures.quantity("width", back.width, kSize);
     figures.quantity("thickness", back.thickness, kSize);
     figures.material("steel", back.steel);
+    figures.thread("thread", back.thread);
+    figures.screwGrade("grade", back.grade, back.thread);
+    figures.quantity("engagement", back.engagement, kSize);
+    figures.quantity("pad", back.pad, kSize);
 }
 
 void readLegs(FieldReader& figures, job::Legs& legs) {

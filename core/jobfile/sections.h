@@ -10,6 +10,12 @@ inline constexpr int kMostStations = 200;
 inline constexpr std::size_t kMostHoles = 500;
 inline constexpr std::size_t kMostCorners = 2000;
 
+inline constexpr Word<job::ThreadCondition> kThreadConditions[] = {
+    {"good", job::ThreadCondition::Good},
+    {"worn", job::ThreadCondition::Worn},
+    {"rusty", job::ThreadCondition::Rusty},
+    {"damaged", job::ThreadCondition::Damaged}};
+
 void readStations(FieldReader& figures, job::Stations& stations);
 void readLoad(FieldReader& figures, job::Load& load);
 bool readSpring(FieldReader& figures, job::Spring& spring);

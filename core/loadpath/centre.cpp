@@ -94,8 +94,8 @@ Check centreBearingCheck(const CentreBearing& bearing, const material::Material&
     const auto show = [&](auto q) { return units::show(q, system); };
     const double in = bearing.inside.mm(), out = bearing.outside.mm();
     if (out <= in) {
-        Check check = strengthCheck("centre.bearing", "centre bearing", "Centre bearing",
-                                    Rule::Ductile, load.newton(), 0, "N", s);
+        Check check = strengthCheck("centre.bearing", "centre bearing", "Centre bearing", Rule::Ductile,
+                                    load.newton(), 0, "N", s);
         check.basis = "nothing bears: inside " + show(bearing.inside) + ", outside " + show(bearing.outside) +
                       "; use a larger or thicker washer";
         check.source = "geometry";
@@ -103,8 +103,8 @@ Check centreBearingCheck(const CentreBearing& bearing, const material::Material&
     }
     const units::Area area = units::Area::fromMm2(std::numbers::pi / 4 * (out * out - in * in));
     const Force capacity = plate.yield * kBearingOfYield * area;
-    Check check = strengthCheck("centre.bearing", "centre bearing", "Centre bearing",
-                                Rule::Ductile, load.newton(), capacity.newton(), "N", s);
+    Check check = strengthCheck("centre.bearing", "centre bearing", "Centre bearing", Rule::Ductile,
+                                load.newton(), capacity.newton(), "N", s);
     check.basis = show(load) + " on a ring " + show(bearing.inside) + " to " + show(bearing.outside) + ", " +
                   show(area) + ": " + show(load / area) + " against 1.8 x yield " + show(plate.yield) + " (" +
                   plate.name + ")";

@@ -60,4 +60,10 @@ Check incompleteCheck(const std::string& id, const std::string& member, const st
     return check;
 }
 
+void MemberChecks::take(MemberChecks other) {
+    checks.insert(checks.end(), other.checks.begin(), other.checks.end());
+    assumptions.insert(assumptions.end(), other.assumptions.begin(), other.assumptions.end());
+    problems.insert(problems.end(), other.problems.begin(), other.problems.end());
+}
+
 } // namespace pw::loadpath

@@ -2,9 +2,11 @@
 
 #include "core/units/format.h"
 #include "core/units/quantity.h"
+#include "core/util/result.h"
 #include "core/verdict/check.h"
 
 #include <string>
+#include <vector>
 
 /// How a margin becomes a verdict, and how a check of a member's strength is filled in.
 namespace pw::loadpath {
@@ -39,5 +41,14 @@ Check strengthCheck(const std::string& id, const std::string& member, const std:
 /// A check that cannot be made: which figure is missing and how to get it.
 Check incompleteCheck(const std::string& id, const std::string& member, const std::string& title,
                       verdict::CheckKind kind, const std::string& what);
+
+/// What one member (or a few of a kind) had to say.
+struct MemberChecks {
+    std::vector<Check> checks;
+    std::vector<std::string> assumptions;
+    util::Problems problems;
+
+    void take(MemberChecks other);
+};
 
 } // namespace pw::loadpath

@@ -1,7 +1,11 @@
 #include "core/loadpath/load_path.h"
 
+#include "core/loadpath/back.h"
+#include "core/loadpath/buckling.h"
+#include "core/loadpath/pull_load.h"
+#include "core/loadpath/ram.h"
 #include "core/loadpath/screw.h"
-#include "core/loadpath/travel.h"
+#include "core/loadpath/studs.h"
 #include "core/units/format.h"
 
 #include <algorithm>
@@ -12,37 +16,8 @@ namespace {
 
 using verdict::CheckKind;
 
-/// Mean friction radius of a flat end turning under even pressure is two thirds of its radius.
-constexpr double kPointMean = 2.0 / 3.0;
-
 constexpr const char* kNoThread = "the forcing screw's thread is not given, M20 or 3/4-10 for one";
 constexpr const char* kNoLoad = "no load: give the springs' forces, or the load in all";
-
-job::Into intoOf(const job::Job& job) {
-    if (job.screw && job.screw->into)
-        return *job.screw->into;
-    return job.plate.boreThread.empty() ? job::Into::Shaft : job::Into::Plate;
-}
-
-job::Turns turnsOf(const job::Job& job) {
-    if (job.screw && job.screw->turns)
-        return *job.screw->turns;
-    return intoOf(job) == job::Into::Plate ? job::Turns::Screw : job::Turns::Nut;
-}
-
-/// A nut on the stud carries the force.
-bool hasNut(const job::Job& job) {
-    return turnsOf(job) == job::Turns::Nut || intoOf(job) == job::Into::Nut;
-}
-
-std::optional<Length> nutHeightOf(const job::Job& job, const Members& members) {
-    if (job.screw && job.screw->nutHeight)
-        return job.screw->nutHeight;
-    if (members.thread)
-        if (const auto hexagon = thread::standardHexagon(*members.thread))
-            return hexagon->nutHeight;
-    return std::nullopt;
-}
 
 struct Context {
     const job::Job& job;
@@ -51,18 +26,40 @@ struct Context {
     double s;
 };
 
-Check screwCheck(const Context& at, const std::optional<TorqueInputs>& torque) {
+constexpr const char* kNoGrade = "the screw's grade is not known: read the marks on its head or end";
+
+Check screwCheck(const Context& at, const std::optional<TorqueInputs>& torque, const FromPlate& plate) {
     const auto missing = [&](const std::string& what) {
         return incompleteCheck("screw.stress", "screw", "Screw", CheckKind::Force, what);
     };
     if (!at.members.thread || !torque)
         return missing(kNoThread);
     if (!at.members.screw)
-        return missing("the screw's grade is not known: read the marks on its head or end");
+        return missing(kNoGrade);
     if (!at.pack.known())
         return missing(kNoLoad);
-    return screwStressCheck({*at.members.thread, *at.members.screw, at.pack.design(),
-                             torque->friction.thread.high, at.s, at.job.preferred});
+    ScrewInputs in{*at.members.thread, *at.members.screw, at.pack.design(), torque->friction.thread.high,
+                   at.s};
+    in.bending = plate.screwMoment;
+    in.hammer = hammerFactorOf(at.job);
+    in.pushes = screwPushes(at.job);
+    in.system = at.job.preferred;
+    return screwStressCheck(in);
+}
+
+std::optional<Check> columnCheck(const Context& at) {
+    if (!screwPushes(at.job) || !at.members.thread || !at.members.screw || !at.pack.known())
+        return std::nullopt;
+    BucklingInputs in{*at.members.thread, *at.members.screw};
+    if (at.job.screw)
+        in.freeLength = at.job.screw->freeLength;
+    const bool loose = (at.job.hub && at.job.hub->jaws) || at.job.legs;
+    in.endFactor = loose ? 2.0 : 1.0;
+    in.endWords = loose ? "the tool stands on jaws or legs that can sway" : "the plate is bolted to the part";
+    in.load = at.pack.design() * hammerFactorOf(at.job);
+    in.s = at.s;
+    in.system = at.job.preferred;
+    return bucklingCheck(in);
 }
 
 Check nutCheck(const Context& at) {
@@ -127,7 +124,7 @@ std::optional<Check> intoCheck(const Context& at) {
     if (!at.pack.known())
         return missing(kNoLoad);
     if (!at.members.screw)
-        return missing("the screw's grade is not known: read the marks on its head or end");
+        return missing(kNoGrade);
     const bool plate = into == job::Into::Plate;
     const auto& steel = plate ? at.members.plate : at.members.into;
     if (!steel)
@@ -162,6 +159,7 @@ TravelInputs travelInputs(const Context& at, const CentreBearing* bearing) {
     in.pitch = at.members.thread->pitch;
     in.standoff = screw.standoff;
     in.usableLength = screw.usableLength;
+    in.threadLength = screw.threadLength;
     in.engagement = screw.engagement;
     if (at.job.plate.thickness)
         in.plate = *at.job.plate.thickness * static_cast<double>(at.job.plate.stacked.value_or(1));
@@ -173,154 +171,86 @@ TravelInputs travelInputs(const Context& at, const CentreBearing* bearing) {
     return in;
 }
 
-std::optional<TorqueInputs> torqueInputs(const job::Job& job, const Members& members,
-                                         const CentreBearing* bearing,
-                                         std::vector<std::string>& assumptions) {
-    if (!members.thread)
-        return std::nullopt;
-    const job::Screw screw = job.screw.value_or(job::Screw{});
-    TorqueInputs in;
-    in.thread = *members.thread;
-    in.friction = frictionOf(screw);
-    if (in.friction.assumed)
-        assumptions.push_back("screw taken as " + in.friction.words);
-    const bool point = turnsOf(job) == job::Turns::Screw && intoOf(job) != job::Into::Shaft;
-    if (point) {
-        const Length end = screw.pointDiameter.value_or(thread::rootDiameter(in.thread));
-        if (!screw.pointDiameter)
-            assumptions.push_back("screw point taken as " + units::show(end, job.preferred) +
-                                  " across, its root");
-        in.collar = end * kPointMean;
-    } else {
-        const Length face =
-            bearing && bearing->nutFace > Length() ? bearing->nutFace : in.thread.diameter * 1.4;
-        const Length hole =
-            bearing ? std::max(bearing->washerInside, in.thread.diameter) : in.thread.diameter;
-        in.collar = (face + hole) * 0.5;
+void screwChecks(const Context& at, LoadPath& path, const FromPlate& plate) {
+    path.checks.push_back(screwCheck(at, path.torque, plate));
+    if (hasNut(at.job))
+        path.checks.push_back(nutCheck(at));
+    if (auto check = intoCheck(at))
+        path.checks.push_back(*check);
+    if (auto check = columnCheck(at))
+        path.checks.push_back(*check);
+}
+
+/// Nut face, washer or a ram's foot on the plate.
+void bearingChecks(const Context& at, LoadPath& path) {
+    const auto missing = [&](const std::string& what) {
+        return incompleteCheck("centre.bearing", "centre bearing", "Centre bearing", CheckKind::Force, what);
+    };
+    if (!path.bearing) {
+        path.checks.push_back(
+            missing(at.job.ram ? "measure the ram's foot across: centre.bearing_outside" : kNoThread));
+        return;
     }
-    return in;
+    // A tapped bore bears on its own thread: thread.plate judges it.
+    if (!path.bearing->throughThread) {
+        if (at.pack.known() && path.members.plate)
+            path.checks.push_back(centreBearingCheck(*path.bearing, *path.members.plate, at.pack.design(),
+                                                     at.s, at.job.preferred));
+        else
+            path.checks.push_back(missing(kNoLoad));
+    }
+    if (hasScrew(at.job))
+        if (auto check = washerCheck(at.job, *path.bearing))
+            path.checks.push_back(*check);
+}
+
+void travelChecks(const Context& at, LoadPath& path) {
+    if (path.members.thread) {
+        const TravelInputs travel = travelInputs(at, path.bearingOrNull());
+        path.threadLeft = threadLeft(travel);
+        path.threadNeeded = threadNeeded(travel);
+        path.moments = threadMoments(travel);
+        path.checks.push_back(threadTravelCheck(travel));
+    } else {
+        path.checks.push_back(
+            incompleteCheck("travel.thread", "screw", "Thread left", CheckKind::Fit, kNoThread));
+    }
+    path.checks.push_back(pinTravelCheck(at.job, at.pack));
+    path.checks.push_back(accessCheck(at.job));
+}
+
+/// What only a puller has.
+void pullChecks(const Context& at, MemberChecks& out) {
+    const Force design = at.pack.design();
+    out.take(boltChecks(at.job, design, at.s));
+    out.take(legChecks(at.job, design, at.s));
+    out.take(ramChecks(at.job, design, at.s));
 }
 
 } // namespace
 
-double scaleOf(const job::Wanted& wanted) {
-    return wanted.margin && *wanted.margin > 0 ? *wanted.margin / 2 : 1.0;
-}
-
-Members membersOf(const job::Job& job) {
-    Members members;
-    const job::Screw screw = job.screw.value_or(job::Screw{});
-    const auto wrong = [&](const std::string& field, const util::Problem& problem) {
-        members.problems.push_back({field, problem.message});
-    };
-    std::string name = screw.thread;
-    std::string field = "screw.thread";
-    if (name.empty() && !job.plate.boreThread.empty()) {
-        name = job.plate.boreThread;
-        field = "plate.bore_thread";
-    }
-    if (!name.empty()) {
-        if (auto thread = thread::parse(name))
-            members.thread = *thread;
-        else
-            wrong(field, thread.problem());
-    }
-    if (members.thread) {
-        if (screw.grade.empty())
-            members.assumptions.push_back("screw grade not given: taken as the weakest sold");
-        if (auto grade =
-                material::findScrewGrade(screw.grade.empty() ? "unknown" : screw.grade, *members.thread))
-            members.screw = *grade;
-        else
-            wrong("screw.grade", grade.problem());
-        if (hasNut(job)) {
-            if (screw.nutGrade.empty())
-                members.assumptions.push_back("nut grade not given: taken as the weakest sold");
-            if (auto grade = material::findNutGrade(screw.nutGrade.empty() ? "unknown" : screw.nutGrade,
-                                                    *members.thread))
-                members.nut = *grade;
-            else
-                wrong("screw.nut_grade", grade.problem());
-        }
-    }
-    job::Material scrap;
-    scrap.name = "unknown scrap";
-    if (auto steel =
-            material::resolve(job.plate.steel.value_or(scrap), job.plate.thickness.value_or(Length())))
-        members.plate = *steel;
-    else
-        wrong("plate.steel", steel.problem());
-    const job::Into into = intoOf(job);
-    if (members.thread && (into == job::Into::Shaft || into == job::Into::Bar)) {
-        std::optional<job::Material> given = screw.intoMaterial;
-        if (!given && into == job::Into::Bar && job.back)
-            given = job.back->steel;
-        if (!given)
-            members.assumptions.push_back("steel the screw goes into not given: taken as unknown scrap");
-        if (auto steel = material::resolve(given.value_or(scrap)))
-            members.into = *steel;
-        else
-            wrong("screw.into_material", steel.problem());
-    }
-    return members;
-}
-
-LoadPath loadPath(const job::Job& job, const spring::PackLoads& pack,
-                  const std::vector<Ligament>& ligaments) {
+LoadPath loadPath(const job::Job& job, const Setup& setup, const spring::PackLoads& pack,
+                  const std::vector<Ligament>& ligaments, const FromPlate& plate) {
     LoadPath path;
-    path.members = membersOf(job);
-    path.assumptions = path.members.assumptions;
-    path.problems = path.members.problems;
+    static_cast<Setup&>(path) = setup;
     const bool compress = job.work.value_or(job::Work::Compress) == job::Work::Compress;
     const Context at{job, pack, path.members, scaleOf(job.wanted)};
-    const thread::Thread* thread = path.members.thread ? &*path.members.thread : nullptr;
-
-    if (auto bearing = centreBearing(job, thread)) {
-        path.bearing = *bearing;
-        path.assumptions.insert(path.assumptions.end(), bearing->assumptions.begin(),
-                                bearing->assumptions.end());
-    } else {
-        path.problems.push_back(bearing.problem());
-    }
-    const CentreBearing* bearing = path.bearing ? &*path.bearing : nullptr;
-    path.torque = torqueInputs(job, path.members, bearing, path.assumptions);
-
     std::vector<Check>& checks = path.checks;
-    const bool screwThere = job.screw || compress || !job.plate.boreThread.empty();
-    if (screwThere) {
-        checks.push_back(screwCheck(at, path.torque));
-        if (hasNut(job))
-            checks.push_back(nutCheck(at));
-        if (auto check = intoCheck(at))
-            checks.push_back(*check);
-        // A tapped bore bears on its own thread: thread.plate judges it.
-        if (!bearing)
-            checks.push_back(incompleteCheck("centre.bearing", "centre bearing",
-                                             "Centre bearing", CheckKind::Force, kNoThread));
-        else if (!bearing->throughThread) {
-            if (pack.known() && path.members.plate)
-                checks.push_back(
-                    centreBearingCheck(*bearing, *path.members.plate, pack.design(), at.s, job.preferred));
-            else
-                checks.push_back(incompleteCheck("centre.bearing", "centre bearing",
-                                                 "Centre bearing", CheckKind::Force, kNoLoad));
-        }
-        if (bearing)
-            if (auto check = washerCheck(job, *bearing))
-                checks.push_back(*check);
+    if (hasScrew(job))
+        screwChecks(at, path, plate);
+    bearingChecks(at, path);
+    MemberChecks members;
+    if (pack.known()) {
+        members.take(backChecks(job, path, pack.design(), at.s));
+        members.take(pointChecks(job, path, pack.design(), at.s));
     }
-    if (compress) {
-        if (thread) {
-            const TravelInputs travel = travelInputs(at, bearing);
-            path.threadLeft = threadLeft(travel);
-            checks.push_back(threadTravelCheck(travel));
-        } else {
-            checks.push_back(incompleteCheck("travel.thread", "screw", "Thread left",
-                                             CheckKind::Fit, kNoThread));
-        }
-        checks.push_back(pinTravelCheck(job, pack));
-        checks.push_back(accessCheck(job));
-    }
+    if (compress)
+        travelChecks(at, path);
+    else if (pack.known())
+        pullChecks(at, members);
+    checks.insert(checks.end(), members.checks.begin(), members.checks.end());
+    path.assumptions.insert(path.assumptions.end(), members.assumptions.begin(), members.assumptions.end());
+    path.problems.insert(path.problems.end(), members.problems.begin(), members.problems.end());
     checks.push_back(landWidthCheck(job));
     if (pack.known())
         checks.push_back(landBearingCheck(job, path.members.plate, pack.station.high, at.s));
@@ -332,9 +262,21 @@ LoadPath loadPath(const job::Job& job, const spring::PackLoads& pack,
     return path;
 }
 
-std::vector<Check> checkLoadPath(const job::Job& job, const spring::PackLoads& pack,
-                                 const std::vector<Ligament>& ligaments) {
-    return loadPath(job, pack, ligaments).checks;
+LoadPath loadPath(const job::Job& job, const spring::PackLoads& pack,
+                  const std::vector<Ligament>& ligaments) {
+    return loadPath(job, setUp(job), pack, ligaments);
+}
+
+std::optional<Check> hungScrew(const job::Job& job, const Setup& setup, Force left, Torque bending,
+                               int station, shape::Point where) {
+    if (!hasScrew(job) || !setup.members.thread || !setup.members.screw || !setup.torque)
+        return std::nullopt;
+    ScrewInputs in{*setup.members.thread, *setup.members.screw, left, setup.torque->friction.thread.high,
+                   scaleOf(job.wanted)};
+    in.bending = bending;
+    in.pushes = screwPushes(job);
+    in.system = job.preferred;
+    return hungScrewCheck(in, station, where);
 }
 
 RatedLoadPath rate(const job::Job& job, const spring::PackLoads& pack, const LoadPath& path,

@@ -4,7 +4,8 @@
 #include "core/loadpath/centre.h"
 #include "core/loadpath/fit.h"
 #include "core/loadpath/rating.h"
-#include "core/loadpath/torque.h"
+#include "core/loadpath/setup.h"
+#include "core/loadpath/travel.h"
 #include "core/material/grades.h"
 #include "core/material/material.h"
 #include "core/spring/pack.h"
@@ -18,36 +19,27 @@
 /// Everything the force passes through but the plate's bending: screw, threads, washer, lands; and the fit.
 namespace pw::loadpath {
 
-/// The members, found by name in the tables. What is not given is taken as the weakest of its kind, and said.
-struct Members {
-    std::optional<thread::Thread> thread;
-    std::optional<material::ScrewGrade> screw;
-    std::optional<material::NutGrade> nut;
-    std::optional<material::Material> plate, into;
-    std::vector<std::string> assumptions;
-    util::Problems problems; ///< names the tables do not know, with the job field
+/// What the solved plate has to say to the rest; nothing before it is solved.
+struct FromPlate {
+    Torque screwMoment{}; ///< bending left to the screw by a lopsided load, all stacked plates together
 };
-Members membersOf(const job::Job& job);
 
-/// Wanted margin / 2; 1 when none is wanted.
-double scaleOf(const job::Wanted& wanted);
-
-struct LoadPath {
-    Members members;
-    std::optional<CentreBearing> bearing;
-    std::optional<TorqueInputs> torque;
-    std::optional<Length> threadLeft; ///< when the springs are free
+struct LoadPath : Setup {
+    std::optional<Length> threadLeft;   ///< when the springs are free
+    std::optional<Length> threadNeeded; ///< usable length, or engagement of a turning screw
+    std::vector<ThreadMoment> moments;  ///< assembled, squeezed, free
     std::vector<Check> checks; ///< strength and fit, the plate's bending and the springs not among them
-    std::vector<std::string> assumptions;
-    util::Problems problems; ///< what the tables could not read, or what is missing for the centre bearing
 };
 
-/// The compress half, and what a pull job shares with it. Missing figures become incomplete checks.
+/// Every member but plate and springs, for squeezing and for pulling. Missing figures become incomplete
+/// checks.
+LoadPath loadPath(const job::Job& job, const Setup& setup, const spring::PackLoads& pack,
+                  const std::vector<Ligament>& ligaments, const FromPlate& plate = {});
 LoadPath loadPath(const job::Job& job, const spring::PackLoads& pack, const std::vector<Ligament>& ligaments);
 
-/// Only the checks of loadPath.
-std::vector<Check> checkLoadPath(const job::Job& job, const spring::PackLoads& pack,
-                                 const std::vector<Ligament>& ligaments);
+/// The screw with a station hung: what is left of the load, and the bending it leaves to the screw.
+std::optional<Check> hungScrew(const job::Job& job, const Setup& setup, Force left, Torque bending,
+                               int station, shape::Point where);
 
 /// Rated load, stamp, proof and stop torque from all checks (the plate's too), with `screw.torque_window` and
 /// `screw.overrun`, which hang on all the others.

@@ -27,6 +27,27 @@ std::string conditionWords(job::ThreadCondition condition) {
     return {};
 }
 
+Stress together(Stress direct, Stress shear) {
+    return Stress::fromMpa(std::hypot(direct.mpa(), std::sqrt(3.0) * shear.mpa()));
+}
+
+/// Full plastic moment of a round bar over its moment at first yield.
+constexpr double kRoundShapeFactor = 16 / (3 * std::numbers::pi);
+
+/// What may go wrong by accident has to hold by less (MODEL, hung station).
+constexpr double kAccidentHolds = 1.5, kAccidentLimit = 1.1;
+
+std::string stressWords(const ScrewInputs& in, const ScrewStress& stress) {
+    const auto show = [&](auto q) { return units::show(q, in.system); };
+    std::string words = in.thread.name + ": " + show(in.load) +
+                        (in.hammer > 1 ? " x 1.5 for hammering" : "") + " on " +
+                        show(thread::tensileStressArea(in.thread)) + " = " + show(stress.tension) +
+                        (in.pushes ? " of thrust" : "");
+    if (stress.bending > Stress())
+        words += ", bending " + show(in.bending) + " = " + show(stress.bending);
+    return words + ", twist " + show(stress.torsion) + " at friction " + units::number(in.friction);
+}
+
 /// A nut's proof load falls with its height, and does not rise above its class.
 double heightFactor(const StripInputs& in) {
     return in.standardNutHeight > Length() ? std::min(1.0, in.engagement / in.standardNutHeight) : 1.0;
@@ -35,30 +56,56 @@ double heightFactor(const StripInputs& in) {
 } // namespace
 
 ScrewStress screwStress(const ScrewInputs& in) {
+    const Force load = in.load * in.hammer;
     const units::Area area = thread::tensileStressArea(in.thread);
     const Length diameter = Length::fromMm(std::sqrt(4 * area.mm2() / std::numbers::pi));
-    const Torque twist = raisingTorque(in.load, thread::pitchDiameter(in.thread), in.thread.lead(),
+    const Torque twist = raisingTorque(load, thread::pitchDiameter(in.thread), in.thread.lead(),
                                        thread::flankAngle(in.thread), in.friction);
     ScrewStress stress;
-    stress.tension = in.load / area;
+    stress.tension = load / area;
+    stress.bending = torsionStress(in.bending, diameter) * 2.0; // 32 M / (pi d^3)
     stress.torsion = torsionStress(twist, diameter);
-    stress.together =
-        Stress::fromMpa(std::hypot(stress.tension.mpa(), std::sqrt(3.0) * stress.torsion.mpa()));
+    stress.together = together(stress.tension + stress.bending, stress.torsion);
     return stress;
 }
 
 Check screwStressCheck(const ScrewInputs& in) {
     const ScrewStress stress = screwStress(in);
-    Check check = strengthCheck("screw.stress", "screw", "Screw", Rule::Sudden,
-                                stress.together.mpa(), in.strength.yield.mpa(), "MPa", in.s);
+    Check check = strengthCheck("screw.stress", "screw", "Screw", Rule::Sudden, stress.together.mpa(),
+                                in.strength.yield.mpa(), "MPa", in.s);
     const auto show = [&](auto q) { return units::show(q, in.system); };
-    check.basis = in.thread.name + ": " + show(in.load) + " on " +
-                  show(thread::tensileStressArea(in.thread)) + " = " + show(stress.tension) + ", twist " +
-                  show(stress.torsion) + " at friction " + units::number(in.friction) + ", together " +
-                  show(stress.together) + " against yield " + show(in.strength.yield) + " (" +
-                  in.strength.name + ")";
+    check.basis = stressWords(in, stress) + ", together " + show(stress.together) + " against yield " +
+                  show(in.strength.yield) + " (" + in.strength.name + ")";
     check.source =
         "stress area ASME B1.1 / ISO 898-1, von Mises, Shigley 9th ed. ch. 8; " + in.strength.source;
+    return check;
+}
+
+Check hungScrewCheck(const ScrewInputs& in, int station, shape::Point where) {
+    const ScrewStress stress = screwStress(in);
+    const Stress demand = together(stress.tension + stress.bending / kRoundShapeFactor, stress.torsion);
+    Check check;
+    check.id = "screw.hung_station";
+    check.member = "screw";
+    check.title = "Screw, one station hung";
+    check.kind = verdict::CheckKind::Force;
+    check.unit = "MPa";
+    check.demand = demand.mpa();
+    check.capacity = in.strength.yield.mpa();
+    check.margin = demand > Stress() ? in.strength.yield / demand : 1000.0;
+    check.wanted = kAccidentHolds;
+    check.grade = *check.margin >= kAccidentHolds   ? Grade::Holds
+                  : *check.margin >= kAccidentLimit ? Grade::Thin
+                                                    : Grade::Breaks;
+    const auto show = [&](auto q) { return units::show(q, in.system); };
+    check.basis = "station " + std::to_string(station + 1) + " hangs: " + stressWords(in, stress);
+    if (stress.bending > Stress())
+        check.basis += ", bending counted / 1.7 (a round bar's full plastic moment)";
+    check.basis += ", together " + show(demand) + " against yield " + show(in.strength.yield) + " (" +
+                   in.strength.name + ")";
+    check.source =
+        "von Mises, Shigley 9th ed. ch. 8; shape factor Roark 7th ed. Table A.1; " + in.strength.source;
+    check.where = {where};
     return check;
 }
 

@@ -19,25 +19,20 @@ Length engagedLeast(const TravelInputs& in) {
     return in.nutHeight && in.turns == job::Turns::Nut ? std::min(in.diameter, *in.nutHeight) : in.diameter;
 }
 
-/// From the face the screw enters to the nut, with the springs free.
-Length reachOf(const TravelInputs& in) {
-    return *in.standoff - in.compressFurther + *in.releaseTravel + *in.plate + in.washer;
+/// From the face the screw enters to the nut, the plate backed off by `back` from where it stands squeezed.
+Length reachOf(const TravelInputs& in, Length back) {
+    return *in.standoff - in.compressFurther + back + *in.plate + in.washer;
 }
 
-std::string missingFor(const TravelInputs& in) {
+/// What keeps the need for thread from being known, whatever thread there is.
+std::string missingForNeed(const TravelInputs& in) {
     if (!in.releaseTravel)
         return "how far the springs open is not known: give one spring's free length, or two readings";
     if (in.turns == job::Turns::Screw)
-        return in.engagement
-                   ? std::string()
-                   : "how deep the screw sits in its thread is not given: count its turns out and multiply "
-                     "by the pitch";
+        return {};
     if (!in.standoff)
         return "the standoff is not given: measure from the face the screw enters to the retainers' faces, "
-               "springs "
-               "assembled";
-    if (!in.usableLength)
-        return "the screw's usable length is not given: measure the thread from that face to its free tip";
+               "springs assembled";
     if (!in.plate)
         return "the plate's thickness is not given";
     if (!in.nutHeight)
@@ -45,14 +40,67 @@ std::string missingFor(const TravelInputs& in) {
     return {};
 }
 
+std::string missingFor(const TravelInputs& in) {
+    if (std::string missing = missingForNeed(in); !missing.empty())
+        return missing;
+    const auto show = [&](Length l) { return units::show(l, in.system); };
+    if (in.turns == job::Turns::Screw)
+        return in.engagement ? std::string()
+                             : "how deep the screw sits in its thread is not given: count its turns out and "
+                               "multiply by the pitch; at least " +
+                                   show(*threadNeeded(in)) + " is needed";
+    return in.usableLength
+               ? std::string()
+               : "the screw's usable length is not given: measure the thread from the face it enters "
+                 "to its free tip; at least " +
+                     show(*threadNeeded(in)) + " is needed";
+}
+
+/// Thread in hand at this place, back off counted from squeezed.
+ThreadMoment momentAt(const TravelInputs& in, const std::string& when, Length back) {
+    ThreadMoment moment{when, {}, {}, {}};
+    if (in.turns == job::Turns::Screw) {
+        moment.engaged = *in.engagement + in.compressFurther - back;
+        moment.toEnd = moment.engaged - engagedLeast(in);
+        if (in.threadLength)
+            moment.toShank = *in.threadLength - moment.engaged;
+        return moment;
+    }
+    const Length reach = reachOf(in, back), past = *in.usableLength - reach;
+    moment.engaged = std::clamp(past, Length(), *in.nutHeight);
+    moment.toEnd = past - engagedLeast(in);
+    if (in.threadLength)
+        moment.toShank = reach - (*in.usableLength - *in.threadLength);
+    return moment;
+}
+
+/// The moment at which nut or hole comes nearest to the shank; squeezed, for both ways of turning.
+std::optional<Length> roomToShank(const TravelInputs& in) {
+    return momentAt(in, "squeezed", Length()).toShank;
+}
+
 } // namespace
+
+std::vector<ThreadMoment> threadMoments(const TravelInputs& in) {
+    if (!missingFor(in).empty())
+        return {};
+    return {momentAt(in, "assembled", in.compressFurther), momentAt(in, "squeezed", Length()),
+            momentAt(in, "free", *in.releaseTravel)};
+}
 
 std::optional<Length> threadLeft(const TravelInputs& in) {
     if (!missingFor(in).empty())
         return std::nullopt;
+    return momentAt(in, "free", *in.releaseTravel).toEnd;
+}
+
+std::optional<Length> threadNeeded(const TravelInputs& in) {
+    if (!missingForNeed(in).empty())
+        return std::nullopt;
+    const Length spare = in.pitch * kPitchesToSpare;
     if (in.turns == job::Turns::Screw)
-        return *in.engagement + in.compressFurther - *in.releaseTravel - engagedLeast(in);
-    return *in.usableLength - reachOf(in) - engagedLeast(in);
+        return *in.releaseTravel - in.compressFurther + engagedLeast(in) + spare;
+    return reachOf(in, *in.releaseTravel) + engagedLeast(in) + spare;
 }
 
 Check threadTravelCheck(const TravelInputs& in) {
@@ -93,6 +141,18 @@ Check threadTravelCheck(const TravelInputs& in) {
     } else {
         check.basis += show(left);
         check.basis += " left";
+    }
+    if (left < spare)
+        check.basis +=
+            "; " + show(*threadNeeded(in)) + (nut ? " of thread is needed" : " of engagement is needed");
+    // The other end: nut or hole running onto the plain shank while the keepers are still held.
+    if (const auto room = roomToShank(in); room && *room < std::min(left, spare)) {
+        check.grade = std::max(check.grade, *room < Length() ? Grade::Breaks : Grade::Thin);
+        check.margin = room->mm();
+        check.basis += *room < Length()
+                           ? "; squeezed, the thread runs onto the plain shank " + show(-*room) +
+                                 " too early: pack it with washers or cut more thread"
+                           : "; squeezed, only " + show(*room) + " of thread is left to the plain shank";
     }
     return check;
 }

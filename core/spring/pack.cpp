@@ -63,6 +63,13 @@ std::vector<double> sharesOf(const job::Job& job, PackLoads& pack) {
     return share;
 }
 
+void findMostLoaded(PackLoads& pack) {
+    pack.station = {};
+    for (const Range<Force>& force : pack.perStation)
+        if (force.high > pack.station.high)
+            pack.station = force;
+}
+
 void findTravel(PackLoads& pack) {
     for (const Resolved& spring : pack.springs) {
         if (!spring.known)
@@ -195,6 +202,17 @@ Given<Force> PackLoads::limitAtBind() const {
     return std::max(loadAtBind->low, total.high);
 }
 
+void shareOut(const job::Job& job, PackLoads& pack, Range<Force> total, LoadSource source) {
+    if (pack.loaded == 0)
+        return;
+    pack.source = source;
+    pack.total = total;
+    const std::vector<double> shares = sharesOf(job, pack);
+    for (std::size_t i = 0; i < shares.size(); ++i)
+        pack.perStation[i] = pack.total * shares[i];
+    findMostLoaded(pack);
+}
+
 PackLoads packLoads(const job::Job& job) {
     PackLoads pack;
     readStations(job, pack);
@@ -214,11 +232,7 @@ PackLoads packLoads(const job::Job& job) {
     if (pack.loaded == 0)
         return pack;
     if (job.load.total) {
-        pack.source = LoadSource::Given;
-        pack.total = *job.load.total;
-        const std::vector<double> shares = sharesOf(job, pack);
-        for (std::size_t i = 0; i < shares.size(); ++i)
-            pack.perStation[i] = pack.total * shares[i];
+        shareOut(job, pack, *job.load.total, LoadSource::Given);
         if (pack.springs.empty() && job.work.value_or(job::Work::Compress) == job::Work::Compress)
             pack.missing.push_back({"springs",
                                     "length assembled and free, of one spring: how far the screw must back "
@@ -242,9 +256,7 @@ PackLoads packLoads(const job::Job& job) {
         pack.missing.push_back(
             {"springs", "what pushes back: a spring's force at a length, or the load in all"});
     }
-    for (const Range<Force>& force : pack.perStation)
-        if (force.high > pack.station.high)
-            pack.station = force;
+    findMostLoaded(pack);
     if (allKnown) {
         Energy energy;
         for (const Resolved& spring : pack.springs)

@@ -12,7 +12,9 @@ namespace pw::spring {
 
 using units::Energy;
 
-enum class LoadSource { None, Springs, Given };
+/// Hub, Wrench, Ram: what decides a pull. Rated: nobody states a load; the tool is checked at the load it may
+/// be stamped with.
+enum class LoadSource { None, Springs, Given, Hub, Wrench, Ram, Rated };
 
 /// Clear: gaps left between the coils. Tight: less than the least gaps. Solid: coils touch before the keepers
 /// are free.
@@ -53,6 +55,10 @@ struct PackLoads {
 
 /// Never fails: what is wrong or missing is listed.
 PackLoads packLoads(const job::Job& job);
+
+/// A load found elsewhere (a pull) shared out over the loaded stations as a stated total is. No station that
+/// carries: unchanged.
+void shareOut(const job::Job& job, PackLoads& pack, Range<Force> total, LoadSource source);
 
 /// `load.coil_bind` and `springs.stress`. Empty when the job has no springs.
 std::vector<verdict::Check> checkSprings(const job::Job& job, const PackLoads& pack);

@@ -245,7 +245,7 @@ TEST(ReadJob, AWordNobodyKnowsComesWithTheListOfThoseThatAreKnown) {
                   {"plasma table, torch table, hand torch, saw and drill, milled"});
     expectProblem("screw.thread_condition", "fine", {"good, worn, rusty, damaged"});
     expectProblem("hub.fit", "rust-only", {"straight, taper, rust only"});
-    expectProblem("back.kind", "beam", {"shaft, bar, block, none"});
+    expectProblem("back.kind", "beam", {"shaft, bar, block, stop bolt, none"});
     expectProblem("springs[0].ends", "open", {"closed ground, closed, plain ground, plain"});
 }
 
