@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/job/job.h"
+#include "core/loadpath/travel.h"
 #include "core/plate/mesh.h"
 #include "core/shape/region.h"
 #include "core/util/result.h"
@@ -22,7 +23,7 @@ using Found = std::optional<T>;
 struct LoadReport {
     Found<units::Range<units::Force>> total, perStation;
     Found<units::Energy> energy;
-    std::string source; ///< "springs", "given", "hub", "wrench", "ram"
+    std::string source; ///< "springs", "given", "hub", "wrench", "ram", "rated"
     bool operator==(const LoadReport&) const = default;
 };
 
@@ -74,10 +75,42 @@ struct ScrewReport {
     Found<units::Range<units::Torque>> torqueRange;
     Found<units::Torque> stopTorque;
     Found<units::Force> ratedLoad, stamp;
+    Found<units::Range<double>> kFactor; ///< T = K F d at low and high friction
 };
 
 struct TravelReport {
     Found<units::Length> release, toSolid, threadLeft;
+    Found<units::Length> threadNeeded; ///< usable length, or engagement of a turning screw
+    std::vector<loadpath::ThreadMoment> moments;
+};
+
+/// What a hub asks for when it is pulled off; low and high.
+struct HubReport {
+    Found<units::Range<units::Stress>> pressure;
+    Found<units::Range<units::Force>> pull;
+    Found<units::Range<units::Temperature>> heatToFree;
+    Found<units::Energy> jump; ///< let go at once at the design load
+    std::vector<std::string> remarks;
+};
+
+/// The plate as its own load gauge: what a dial shows at a load.
+struct GaugeRow {
+    std::string what; ///< "a quarter", "design load", "proof"
+    units::Force load;
+    units::Length reading;
+};
+
+/// One line of the turns-and-torque card.
+struct CardRow {
+    double turns = 0;             ///< from where the load begins to move (squeeze) or from snug (pull)
+    Found<units::Length> squeeze; ///< none for a pull
+    units::Range<units::Force> load;
+    units::Range<units::Torque> torque; ///< least load and friction to most
+    Found<units::Range<units::Length>> reading;
+};
+struct Card {
+    std::vector<CardRow> rows;
+    std::vector<std::string> notes; ///< what too high too early and too low mean
 };
 
 struct ProofReport {
@@ -115,8 +148,11 @@ struct Report {
     LoadReport load;
     PlateReport plate;
     ScrewReport screw;
+    HubReport hub;
     TravelReport travel;
     ProofReport proof;
+    std::vector<GaugeRow> gauge;
+    Card card;
     std::vector<std::string> assumptions, cautions, steps;
     std::vector<Change> changes;
     std::vector<Missing> missing;

@@ -125,6 +125,22 @@ Tree plateTree(const PlateReport& plate) {
     return t;
 }
 
+Tree cardTree(const Card& card) {
+    Tree t = Tree::object();
+    Tree& rows = t["rows"] = Tree::list();
+    for (const CardRow& row : card.rows) {
+        Tree item = Tree::object();
+        item["turns"] = number(row.turns);
+        item["squeeze_mm"] = mm(row.squeeze);
+        item["load_N"] = pair(row.load.low.newton(), row.load.high.newton());
+        item["torque_Nm"] = pair(row.torque.low.newtonM(), row.torque.high.newtonM());
+        item["reading_mm"] = row.reading ? pair(row.reading->low.mm(), row.reading->high.mm()) : Tree();
+        rows.push(std::move(item));
+    }
+    t["notes"] = texts(card.notes);
+    return t;
+}
+
 } // namespace
 
 jobfile::Tree toTree(const Report& report) {
@@ -147,20 +163,45 @@ jobfile::Tree toTree(const Report& report) {
     screw["stop_torque_Nm"] = newtonM(report.screw.stopTorque);
     screw["rated_load_N"] = newton(report.screw.ratedLoad);
     screw["stamp_N"] = newton(report.screw.stamp);
+    screw["k_factor"] =
+        report.screw.kFactor ? pair(report.screw.kFactor->low, report.screw.kFactor->high) : Tree();
     Tree& hub = t["hub"] = Tree::object();
-    hub["pressure_MPa"] = Tree();
-    hub["pull_N"] = Tree();
-    hub["heat_to_free_C"] = Tree();
+    const HubReport& fit = report.hub;
+    hub["pressure_MPa"] = fit.pressure ? pair(fit.pressure->low.mpa(), fit.pressure->high.mpa()) : Tree();
+    hub["pull_N"] = fit.pull ? pair(fit.pull->low.newton(), fit.pull->high.newton()) : Tree();
+    hub["heat_to_free_C"] =
+        fit.heatToFree ? pair(fit.heatToFree->low.celsius(), fit.heatToFree->high.celsius()) : Tree();
+    hub["jump_J"] = fit.jump ? number(fit.jump->joule()) : Tree();
+    hub["remarks"] = texts(fit.remarks);
     Tree& travel = t["travel"] = Tree::object();
     travel["release_mm"] = mm(report.travel.release);
     travel["to_solid_mm"] = mm(report.travel.toSolid);
     travel["thread_left_mm"] = mm(report.travel.threadLeft);
+    travel["thread_needed_mm"] = mm(report.travel.threadNeeded);
+    Tree& moments = travel["moments"] = Tree::list();
+    for (const loadpath::ThreadMoment& moment : report.travel.moments) {
+        Tree item = Tree::object();
+        item["when"] = moment.when;
+        item["engaged_mm"] = number(moment.engaged.mm());
+        item["to_end_mm"] = number(moment.toEnd.mm());
+        item["to_shank_mm"] = mm(moment.toShank);
+        moments.push(std::move(item));
+    }
     Tree& proof = t["proof"] = Tree::object();
     proof["load_N"] = newton(report.proof.load);
     proof["torque_Nm"] = newtonM(report.proof.torque);
     proof["reading_mm"] = mm(report.proof.reading);
     proof["reading_at_mm"] = mm(report.proof.readingAt);
     proof["return_within_mm"] = number(report.proof.returnWithin.mm());
+    Tree& gauge = t["gauge"] = Tree::list();
+    for (const GaugeRow& row : report.gauge) {
+        Tree item = Tree::object();
+        item["what"] = row.what;
+        item["load_N"] = number(row.load.newton());
+        item["reading_mm"] = number(row.reading.mm());
+        gauge.push(std::move(item));
+    }
+    t["card"] = cardTree(report.card);
     t["assumptions"] = texts(report.assumptions);
     t["cautions"] = texts(report.cautions);
     t["steps"] = texts(report.steps);

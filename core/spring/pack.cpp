@@ -202,6 +202,10 @@ Given<Force> PackLoads::limitAtBind() const {
     return std::max(loadAtBind->low, total.high);
 }
 
+Range<Force> totalAt(const PackLoads& pack, Length squeeze) {
+    return sumOf(pack, squeeze) * static_cast<double>(pack.loaded);
+}
+
 void shareOut(const job::Job& job, PackLoads& pack, Range<Force> total, LoadSource source) {
     if (pack.loaded == 0)
         return;

@@ -56,6 +56,10 @@ struct PackLoads {
 /// Never fails: what is wrong or missing is listed.
 PackLoads packLoads(const job::Job& job);
 
+/// Load of the whole pack (all loaded stations) squeezed by this much from assembled length; springs whose
+/// figures are known.
+Range<Force> totalAt(const PackLoads& pack, Length squeeze);
+
 /// A load found elsewhere (a pull) shared out over the loaded stations as a stated total is. No station that
 /// carries: unchanged.
 void shareOut(const job::Job& job, PackLoads& pack, Range<Force> total, LoadSource source);
