@@ -268,6 +268,8 @@ TEST(ReadJob, AMaterialOrGradeOutsideTheTablesIsRefused) {
     expectProblem("plate.steel", "S253", {"\"S253\"", "S235"});
     expectProblem("plate.steel", Tree(Tree::Object{{"name", "S253"}}), {"S235"});
     expectProblem("hub.shaft_material.nu", 0.7, {"0.7", "0.499"});
+    expectProblem("hub.shaft_material.expansion", 12, {"12 is out of range", "12e-6"}); // meant 12e-6
+    EXPECT_EQ(readWith("hub.shaft_material.expansion", 11e-6).job.hub->shaftMaterial->expansion, 11e-6);
     for (const std::string_view path : {"screw.grade", "ram.rod_grade", "hub.bolts.grade", "legs.grade"})
         expectProblem(path, "8.9", {"\"8.9\"", "8.8"});
     expectProblem("screw.nut_grade", "soft", {"\"soft\""});
