@@ -91,7 +91,8 @@ struct Material {
     std::string name;
     Given<Stress> yield, ultimate, E;
     Given<double> nu;
-    Given<double> density; ///< kg/m3
+    Given<double> density;   ///< kg/m3
+    Given<double> expansion; ///< per K
     bool operator==(const Material&) const = default;
 };
 

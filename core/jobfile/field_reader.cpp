@@ -172,9 +172,11 @@ std::optional<Range<double>> FieldReader::figureRange(Kind kind, const std::stri
 }
 
 std::optional<double> FieldReader::plainNumber(const std::string& path, const Tree& value, double low,
-                                               double high) {
+                                               double high, std::string_view example) {
     const double* number = value.number();
-    const std::string words = "from " + numeral(low) + " to " + numeral(high);
+    std::string words = "from " + numeral(low) + " to " + numeral(high);
+    if (!example.empty())
+        words.append(", for instance ").append(example);
     if (!number)
         add(path, "must be a plain number " + words + ", not " + describe(value));
     else if (!(*number >= low && *number <= high))
@@ -195,26 +197,28 @@ void FieldReader::whole(std::string_view key, job::Given<int>& out, int low, int
         out = static_cast<int>(*number);
 }
 
-void FieldReader::number(std::string_view key, job::Given<double>& out, double low, double high) {
+void FieldReader::number(std::string_view key, job::Given<double>& out, double low, double high,
+                         std::string_view example) {
     if (const Tree* value = take(key))
-        out = plainNumber(pathOf(key), *value, low, high);
+        out = plainNumber(pathOf(key), *value, low, high, example);
 }
 
-void FieldReader::numberRange(std::string_view key, job::Given<Range<double>>& out, double low, double high) {
+void FieldReader::numberRange(std::string_view key, job::Given<Range<double>>& out, double low, double high,
+                              std::string_view example) {
     const Tree* value = take(key);
     if (!value)
         return;
     const Tree::List* items = value->items();
     if (!items) {
-        if (const auto one = plainNumber(pathOf(key), *value, low, high))
+        if (const auto one = plainNumber(pathOf(key), *value, low, high, example))
             out = Range<double>::exactly(*one);
         return;
     }
     if (items->size() != 2)
         return problem(key, "a range has two figures, [low, high]; " + std::to_string(items->size()) +
                                 " stand here");
-    const auto first = plainNumber(pathOf(key) + "[0]", (*items)[0], low, high);
-    const auto second = plainNumber(pathOf(key) + "[1]", (*items)[1], low, high);
+    const auto first = plainNumber(pathOf(key) + "[0]", (*items)[0], low, high, example);
+    const auto second = plainNumber(pathOf(key) + "[1]", (*items)[1], low, high, example);
     if (!first || !second)
         return;
     if (*first > *second)
@@ -314,6 +318,7 @@ void FieldReader::material(std::string_view key, job::Given<job::Material>& out)
         figures.quantity("E", material.E, kModulus);
         figures.number("nu", material.nu, 0, 0.499);
         figures.number("density", material.density, 100, 25000);
+        figures.number("expansion", material.expansion, 1e-6, 1e-4, "12e-6 (steel's, for each kelvin)");
         if (problemCount() > before)
             return;
         if (const auto wrong = materialTrouble(material))

@@ -106,8 +106,11 @@ public:
     bool need(std::string_view key, job::PointXY& out);
 
     void whole(std::string_view key, job::Given<int>& out, int low, int high);
-    void number(std::string_view key, job::Given<double>& out, double low, double high);
-    void numberRange(std::string_view key, job::Given<units::Range<double>>& out, double low, double high);
+    /// `example` ends the message about one out of range: "12e-6, that of steel".
+    void number(std::string_view key, job::Given<double>& out, double low, double high,
+                std::string_view example = {});
+    void numberRange(std::string_view key, job::Given<units::Range<double>>& out, double low, double high,
+                     std::string_view example = {});
     void flag(std::string_view key, bool& out);
     void flags(std::string_view key, std::vector<bool>& out, std::size_t most);
     void numbers(std::string_view key, std::vector<double>& out, double low, double high, std::size_t most);
@@ -201,7 +204,8 @@ private:
     std::optional<double> figure(units::Kind, const std::string& path, const Tree& value, const PlainLimits&);
     std::optional<units::Range<double>> figureRange(units::Kind, const std::string& path, const Tree& value,
                                                     const PlainLimits&);
-    std::optional<double> plainNumber(const std::string& path, const Tree& value, double low, double high);
+    std::optional<double> plainNumber(const std::string& path, const Tree& value, double low, double high,
+                                      std::string_view example = {});
     std::optional<std::size_t> chosenWord(const std::string& path, const Tree& value,
                                           std::span<const std::string_view> words);
     std::optional<job::PointXY> point(const std::string& path, const Tree& value);

@@ -4,6 +4,7 @@
 #include "core/units/plain_text.h"
 #include "core/util/csv.h"
 #include "core/util/embedded.h"
+#include "core/util/require.h"
 
 #include <algorithm>
 #include <cmath>
@@ -25,6 +26,16 @@ std::string keyOf(std::string_view name) {
     return brief.empty() ? key(name, {}) : brief; // "steel" alone is a name too
 }
 
+Metal metalOf(const std::string& word) {
+    static constexpr std::pair<std::string_view, Metal> kWords[] = {
+        {"steel", Metal::Steel},         {"stainless", Metal::Stainless},
+        {"grey iron", Metal::GreyIron},  {"ductile iron", Metal::DuctileIron},
+        {"aluminium", Metal::Aluminium}, {"copper alloy", Metal::CopperAlloy}};
+    const auto found = std::ranges::find(kWords, word, &std::pair<std::string_view, Metal>::first);
+    util::require(found != std::end(kWords), "materials.csv: no metal \"" + word + "\"");
+    return found->second;
+}
+
 const std::vector<Row>& table() {
     static const std::vector<Row> kRows = [] {
         std::vector<Row> rows;
@@ -37,6 +48,8 @@ const std::vector<Row>& table() {
             m.E = Stress::fromMpa(csv.number("e"));
             m.nu = csv.number("nu");
             m.density = csv.number("density");
+            m.metal = metalOf(csv.text("metal"));
+            m.expansion = csv.number("expansion") * 1e-6;
             m.brittle = csv.text("kind") == "brittle";
             m.unknown = csv.text("kind") == "unknown";
             m.source = csv.text("source");
@@ -87,6 +100,8 @@ std::optional<Problem> checkFigures(const job::Material& given) {
         problem = check("nu", *given.nu, 0, 0.499, "0.3");
     if (!problem && given.density)
         problem = check("density", *given.density, 500, 25000, "7850");
+    if (!problem && given.expansion)
+        problem = check("expansion", *given.expansion, 1e-6, 1e-4, "12e-6 (steel's, for each kelvin)");
     return problem;
 }
 
@@ -118,6 +133,7 @@ util::Result<Material> resolve(const job::Material& given, Length thickness) {
         // Nothing but the strength sets one steel apart from another. EN 1993-1-1, 3.2.6; density of steel.
         material.name = given.name.empty() ? "own figures" : given.name;
         material.E = Stress::fromMpa(210000);
+        material.expansionAssumed = !given.expansion;
         material.source = "stated by the user";
     } else if (given.name.empty()) {
         return Problem{"", "No material given. Name a grade such as S235 or A36, or \"unknown scrap\"."};
@@ -145,6 +161,8 @@ util::Result<Material> resolve(const job::Material& given, Length thickness) {
         material.nu = *given.nu;
     if (given.density)
         material.density = *given.density;
+    if (given.expansion)
+        material.expansion = *given.expansion;
     return material;
 }
 

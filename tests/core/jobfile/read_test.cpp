@@ -268,6 +268,8 @@ TEST(ReadJob, AMaterialOrGradeOutsideTheTablesIsRefused) {
     expectProblem("plate.steel", "S253", {"\"S253\"", "S235"});
     expectProblem("plate.steel", Tree(Tree::Object{{"name", "S253"}}), {"S235"});
     expectProblem("hub.shaft_material.nu", 0.7, {"0.7", "0.499"});
+    expectProblem("hub.shaft_material.expansion", 12, {"12 is out of range", "12e-6"}); // meant 12e-6
+    EXPECT_EQ(readWith("hub.shaft_material.expansion", 11e-6).job.hub->shaftMaterial->expansion, 11e-6);
     for (const std::string_view path : {"screw.grade", "ram.rod_grade", "hub.bolts.grade", "legs.grade"})
         expectProblem(path, "8.9", {"\"8.9\"", "8.8"});
     expectProblem("screw.nut_grade", "soft", {"\"soft\""});
@@ -393,6 +395,33 @@ TEST(ReadJob, FiguresOfOneThingThatCannotBeTrueTogetherAreRefused) {
     expectProblem("hub.flange.root", "170 mm", {"outside"});
     expectProblem("hub.shaft_material.ultimate", "200 MPa", {"yield"});
     expectProblem("stations.hole.width", "31 mm", {"end to end"}, "stations.hole.length");
+}
+
+TEST(ReadJob, AHubThatCannotHoldSoIsRefusedWithTheMend) {
+    expectProblem("hub.interference", "-0.05 mm", {"\"-0.05 mm\"", "out of range", "0.05 mm", "rust only"});
+    expectProblem("hub.interference", Tree::List{"-0.02 mm", "0.03 mm"}, {"\"-0.02 mm\"", "loose end"},
+                  "hub.interference[0]");
+    expectProblem("hub.interference", "-0.02 to 0.03 mm", {"-0.02 to 0.03 mm", "loose end"});
+    expectProblem("hub.interference", "6 mm", {"\"6 mm\"", "to 5 mm"});
+    expectProblem("hub.friction", 0, {"0 is out of range", "0.01", "0.15"});
+    expectProblem("hub.friction", Tree::List{0, 0.2}, {"0 is out of range", "0.15"}, "hub.friction[0]");
+    expectProblem("hub.friction", "", {"plain number", "0.15"});
+    expectProblem("hub.friction", 15, {"15 is out of range", "0.15"}); // per cent
+    expectProblem("hub.half_angle", "0 deg", {"\"0 deg\"", "3 deg", "straight"});
+    expectProblem("hub.half_angle", 0, {"0 is out of range", "3 deg", "straight"});
+    expectProblem("hub.half_angle", "90 deg", {"\"90 deg\"", "45 deg"});
+    expectProblem("hub.half_angle", "-3 deg", {"\"-3 deg\"", "3 deg"});
+    expectProblem("hub.draw", "-1 mm", {"\"-1 mm\"", "from 0 mm"});
+    expectProblem("hub.rust", 0.5, {"0.5 is out of range", "1 clean"});
+    EXPECT_TRUE(readWith("hub.interference", "0-0.03 mm").problems.empty());
+}
+
+TEST(ReadJob, AHalfAngleWithoutAFitAsksForTheFit) {
+    expectProblem("hub.fit", Tree(), {"taper", "half_angle"});
+    Tree tree = soundJob();
+    for (const char* key : {"hub.fit", "hub.half_angle", "hub.draw"})
+        ASSERT_TRUE(tree.erase(key));
+    EXPECT_TRUE(readJob(tree).problems.empty());
 }
 
 TEST(ReadJob, AMaterialOfTheUsersOwnNeedsItsYield) {

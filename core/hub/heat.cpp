@@ -1,0 +1,71 @@
+#include "core/hub/heat.h"
+
+#include "core/material/hot.h"
+#include "core/util/csv.h"
+#include "core/util/embedded.h"
+
+#include <algorithm>
+
+// Inside: mm, degrees C, K.
+namespace pw::hub {
+
+namespace {
+
+Temperature roomAnd(double kelvin) {
+    return kRoom + Temperature::fromCelsius(kelvin);
+}
+
+bool isMetal(const std::string& name) {
+    using material::Metal;
+    for (const Metal metal : {Metal::Steel, Metal::Stainless, Metal::GreyIron, Metal::DuctileIron,
+                              Metal::Aluminium, Metal::CopperAlloy})
+        if (name == material::nameOf(metal))
+            return true;
+    return false;
+}
+
+} // namespace
+
+double kelvinToOpen(Length interference, Length clearance, Length shaft, double hubExpansion) {
+    return (interference + clearance) / shaft / hubExpansion;
+}
+
+Temperature temperatureToOpen(Length interference, Length clearance, Length shaft, double hubExpansion) {
+    return roomAnd(kelvinToOpen(interference, clearance, shaft, hubExpansion));
+}
+
+std::optional<Temperature> temperatureToOpenTogether(Length interference, Length clearance, Length shaft,
+                                                     double hubExpansion, double shaftExpansion) {
+    if (hubExpansion <= shaftExpansion)
+        return std::nullopt;
+    return roomAnd(kelvinToOpen(interference, clearance, shaft, hubExpansion - shaftExpansion));
+}
+
+Length interferenceAt(Length atRoom, Length shaft, double hubExpansion, Temperature hub,
+                      double shaftExpansion, Temperature shaftTemperature) {
+    const double strain =
+        hubExpansion * (hub - kRoom).celsius() - shaftExpansion * (shaftTemperature - kRoom).celsius();
+    return atRoom - shaft * strain;
+}
+
+const std::vector<HeatEffect>& heatEffects() {
+    static const std::vector<HeatEffect> kEffects = [] {
+        std::vector<HeatEffect> effects;
+        for (const util::CsvRow& row : util::readCsv(util::embedded("heat_effects.csv")))
+            effects.push_back({row.text("on"), Temperature::fromCelsius(row.number("celsius")),
+                               row.text("says"), row.text("source")});
+        return effects;
+    }();
+    return kEffects;
+}
+
+std::vector<HeatEffect> heatAdvice(Temperature reached, material::Metal metal) {
+    std::vector<HeatEffect> advice;
+    for (const HeatEffect& effect : heatEffects())
+        if (effect.from <= reached && (!isMetal(effect.on) || effect.on == material::nameOf(metal)))
+            advice.push_back(effect);
+    std::ranges::stable_sort(advice, {}, &HeatEffect::from);
+    return advice;
+}
+
+} // namespace pw::hub
