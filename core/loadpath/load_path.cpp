@@ -219,12 +219,45 @@ void travelChecks(const Context& at, LoadPath& path) {
     path.checks.push_back(accessCheck(at.job));
 }
 
+/// A ram, a brittle plate and a cast flange must not be hammered on, whatever their margins.
+std::optional<Check> hammeringCheck(const job::Job& job, const Members& members) {
+    if (hammerFactorOf(job) == 1)
+        return std::nullopt;
+    Check check;
+    check.id = "tool.hammering";
+    check.member = "tool";
+    check.title = "Hammering";
+    check.kind = CheckKind::Fit;
+    check.source = "common practice, no published source";
+    const bool snaps =
+        job.plate.tests.file == job::FileTest::Skates || job.plate.tests.bend == job::BendTest::Snapped;
+    std::string why;
+    if (job.ram)
+        why = "a ram is loaded: its seals and rod do not take blows";
+    else if (snaps || (members.plate && members.plate->brittle))
+        why = "the plate is brittle: it cracks under a blow";
+    else if (job.hub && job.hub->flange && job.hub->jaws) {
+        const auto flange = job.hub->flange->material ? job.hub->flange->material : job.hub->hubMaterial;
+        const auto found =
+            flange ? material::resolve(*flange) : util::Result<material::Material>(util::Problem{});
+        if (!found || found->brittle)
+            why = "the flange the jaws hold is cast: it cracks under a blow";
+    }
+    check.grade = why.empty() ? Grade::Holds : Grade::Breaks;
+    check.basis =
+        why.empty() ? "blows count 1.5 x the load on screw, point and plate" : why + ". Do not hammer";
+    return check;
+}
+
 /// What only a puller has.
-void pullChecks(const Context& at, MemberChecks& out) {
+void pullChecks(const Context& at, const Setup& setup, MemberChecks& out) {
     const Force design = at.pack.design();
-    out.take(boltChecks(at.job, design, at.s));
-    out.take(legChecks(at.job, design, at.s));
-    out.take(ramChecks(at.job, design, at.s));
+    out.take(boltChecks(at.job, design, at.s, setup.boltStrength));
+    if (setup.members.plate)
+        out.take(legChecks(at.job, *setup.members.plate, design, at.s, setup.rodStrength));
+    out.take(ramChecks(at.job, design, at.s, setup.rodStrength));
+    if (auto check = hammeringCheck(at.job, setup.members))
+        out.checks.push_back(*check);
 }
 
 } // namespace
@@ -247,7 +280,7 @@ LoadPath loadPath(const job::Job& job, const Setup& setup, const spring::PackLoa
     if (compress)
         travelChecks(at, path);
     else if (pack.known())
-        pullChecks(at, members);
+        pullChecks(at, path, members);
     checks.insert(checks.end(), members.checks.begin(), members.checks.end());
     path.assumptions.insert(path.assumptions.end(), members.assumptions.begin(), members.assumptions.end());
     path.problems.insert(path.problems.end(), members.problems.begin(), members.problems.end());

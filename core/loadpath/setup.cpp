@@ -1,5 +1,6 @@
 #include "core/loadpath/setup.h"
 
+#include "core/material/hot.h"
 #include "core/units/format.h"
 
 #include <algorithm>
@@ -36,6 +37,48 @@ TorqueInputs torqueInputs(const job::Job& job, const thread::Thread& thread, con
     return in;
 }
 
+void weaken(material::ScrewGrade& grade, double strength) {
+    grade.proof = grade.proof * strength;
+    grade.yield = grade.yield * strength;
+    grade.ultimate = grade.ultimate * strength;
+}
+
+/// Members at the temperatures of heat.tool and heat.part; nothing up to 100 C, as for the steel they hold.
+void heatMembers(const job::Job& job, Setup& setup) {
+    const units::Temperature room = units::Temperature::fromCelsius(20), tool = job.heat.tool.value_or(room),
+                             part = std::max(tool, job.heat.part.value_or(room));
+    if (setup.members.plate)
+        setup.yieldForCollapse = setup.members.plate->yield;
+    setup.boltStrength = material::hotBoltFactor(part);
+    setup.rodStrength = material::hotBoltFactor(tool);
+    if (setup.rodStrength < 1) {
+        if (setup.members.screw)
+            weaken(*setup.members.screw, setup.rodStrength);
+        if (setup.members.nut)
+            setup.members.nut->proof = setup.members.nut->proof * setup.rodStrength;
+    }
+    if (tool <= room || !setup.members.plate)
+        return;
+    const auto hot = material::atTemperature(*setup.members.plate, tool);
+    if (!hot) {
+        setup.problems.push_back({"heat.tool", hot.problem().message});
+        return;
+    }
+    if (hot->factors == material::HotFactors{})
+        return;
+    setup.yieldForCollapse = hot->yieldForCollapse;
+    setup.members.plate->yield = hot->yieldForSet;
+    setup.members.plate->ultimate = setup.members.plate->ultimate * hot->factors.ky;
+    setup.members.plate->E = hot->E;
+    setup.assumptions.push_back("a tool at " + units::show(tool, job.preferred) + " keeps " +
+                                units::number(hot->factors.kp) + " of its yield before it sets, " +
+                                units::number(hot->factors.ky) + " before it folds and " +
+                                units::number(hot->factors.kE) + " of its stiffness (" + hot->source + ")");
+    if (hot->beyondStandard)
+        setup.assumptions.push_back(
+            "quenched or work-hardened steel loses more than that, and for good: do not heat this plate");
+}
+
 } // namespace
 
 Length pointDiameterOf(const job::Job& job, const thread::Thread& thread) {
@@ -55,6 +98,7 @@ Setup setUp(const job::Job& job) {
     setup.members = membersOf(job);
     setup.assumptions = setup.members.assumptions;
     setup.problems = setup.members.problems;
+    heatMembers(job, setup);
     const thread::Thread* thread = setup.members.thread ? &*setup.members.thread : nullptr;
     if (auto bearing = centreBearing(job, thread)) {
         setup.bearing = *bearing;

@@ -15,6 +15,12 @@ struct Setup {
     Members members;
     std::optional<CentreBearing> bearing;
     std::optional<TorqueInputs> torque; ///< none without a forcing screw
+    /// What heat leaves: of screw, nut, legs and rods at heat.tool, of bolts in the hub at the hotter of part
+    /// and tool (already in members.screw and members.nut). 1 when cold.
+    double rodStrength = 1, boltStrength = 1;
+    /// The plate's yield when it folds, as members.plate.yield is that for first yield and set; they fall at
+    /// different rates when hot. Empty without a plate.
+    std::optional<units::Stress> yieldForCollapse;
     std::vector<std::string> assumptions;
     util::Problems problems; ///< what the tables could not read, or what is missing for the centre bearing
 

@@ -251,7 +251,8 @@ std::optional<Check> strongbackCheck(const job::Job& job, int count, Force load,
 
 } // namespace
 
-MemberChecks legChecks(const job::Job& job, Force load, double s, double strength) {
+MemberChecks legChecks(const job::Job& job, const material::Material& plate, Force load, double s,
+                       double strength) {
     MemberChecks out;
     if (!job.legs)
         return out;
@@ -260,7 +261,6 @@ MemberChecks legChecks(const job::Job& job, Force load, double s, double strengt
     const int count = legs.count.value_or(2);
     if (!legs.count)
         out.assumptions.push_back("the strongback stands on two legs");
-    const auto plate = orScrap(job.plate.steel, job.plate.thickness.value_or(Length()));
     if (!rod.thread || !rod.grade) {
         out.checks.push_back(incompleteCheck(
             "legs.tension", "legs", "Legs", CheckKind::Force,
@@ -272,12 +272,10 @@ MemberChecks legChecks(const job::Job& job, Force load, double s, double strengt
                                    "yield", s, job.preferred);
         check.basis += hotWords(strength);
         out.checks.push_back(check);
-        if (plate)
-            out.checks.push_back(feetCheck(job, rod, count, load, *plate, s));
+        out.checks.push_back(feetCheck(job, rod, count, load, plate, s));
     }
-    if (plate)
-        if (auto beam = strongbackCheck(job, count, load, *plate, s))
-            out.checks.push_back(*beam);
+    if (auto beam = strongbackCheck(job, count, load, plate, s))
+        out.checks.push_back(*beam);
     return out;
 }
 

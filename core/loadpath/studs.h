@@ -2,6 +2,7 @@
 
 #include "core/job/job.h"
 #include "core/loadpath/judge.h"
+#include "core/material/material.h"
 
 #include <string>
 #include <vector>
@@ -25,6 +26,7 @@ MemberChecks boltChecks(const job::Job& job, Force load, double s, double streng
 /// `legs.tension` (the worst leg against its yield), `legs.feet` (its nut's face on the strongback), and
 /// `legs.bending` (the strongback as a beam on two legs, weakened by its bore; the field solution beside it
 /// sees the holes too). Nothing when the job has no legs.
-MemberChecks legChecks(const job::Job& job, Force load, double s, double strength = 1);
+MemberChecks legChecks(const job::Job& job, const material::Material& plate, Force load, double s,
+                       double strength = 1);
 
 } // namespace pw::loadpath
