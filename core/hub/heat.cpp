@@ -3,6 +3,7 @@
 #include "core/material/hot.h"
 #include "core/util/csv.h"
 #include "core/util/embedded.h"
+#include "core/util/require.h"
 
 #include <algorithm>
 
@@ -22,6 +23,17 @@ bool isMetal(const std::string& name) {
         if (name == material::nameOf(metal))
             return true;
     return false;
+}
+
+/// "{200}" as "200 C" or "392 F".
+std::string writtenOut(std::string text, units::System system) {
+    for (auto open = text.find('{'); open != std::string::npos; open = text.find('{')) {
+        const auto close = text.find('}', open);
+        util::require(close != std::string::npos, "heat_effects.csv: a brace is left open in: " + text);
+        const double celsius = std::stod(text.substr(open + 1, close - open - 1));
+        text.replace(open, close - open + 1, units::show(Temperature::fromCelsius(celsius), system));
+    }
+    return text;
 }
 
 } // namespace
@@ -59,11 +71,13 @@ const std::vector<HeatEffect>& heatEffects() {
     return kEffects;
 }
 
-std::vector<HeatEffect> heatAdvice(Temperature reached, material::Metal metal) {
+std::vector<HeatEffect> heatAdvice(Temperature reached, material::Metal metal, units::System system) {
     std::vector<HeatEffect> advice;
     for (const HeatEffect& effect : heatEffects())
         if (effect.from <= reached && (!isMetal(effect.on) || effect.on == material::nameOf(metal)))
             advice.push_back(effect);
+    for (HeatEffect& effect : advice)
+        effect.says = writtenOut(std::move(effect.says), system);
     std::ranges::stable_sort(advice, {}, &HeatEffect::from);
     return advice;
 }

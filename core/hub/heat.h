@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/material/material.h"
+#include "core/units/format.h"
 #include "core/units/quantity.h"
 
 #include <optional>
@@ -39,17 +40,17 @@ Length interferenceAt(Length atRoom, Length shaft, double hubExpansion, Temperat
 struct HeatEffect {
     std::string on;   ///< "grease", "spring", or a metal by the name of `material::nameOf`
     Temperature from; ///< it starts about here
-    std::string says; ///< one sentence to show
+    std::string says; ///< one sentence; in the table {200} stands for 200 C
     std::string source;
 
     bool operator==(const HeatEffect&) const = default;
 };
 
-/// All that is known, in the order of the table.
+/// All that is known, in the order of the table, as it stands there.
 const std::vector<HeatEffect>& heatEffects();
 
 /// What to say about a part of this metal heated so far: what lies about every hub, and what the metal itself
-/// does. Lowest temperature first.
-std::vector<HeatEffect> heatAdvice(Temperature reached, material::Metal metal);
+/// does. Lowest temperature first, temperatures written out in these units.
+std::vector<HeatEffect> heatAdvice(Temperature reached, material::Metal metal, units::System system);
 
 } // namespace pw::hub

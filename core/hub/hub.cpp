@@ -1,8 +1,8 @@
 #include "core/hub/hub.h"
 
 #include "core/hub/taper.h"
-#include "core/material/hot.h"
 #include "core/units/format.h"
+#include "core/util/require.h"
 
 #include <algorithm>
 #include <cmath>
@@ -21,7 +21,9 @@ constexpr double kSteelE = 210000, kSteelNu = 0.3;
 constexpr double kAgree = 0.15;
 /// Joining clearance over diameter, DIN 7190-1 (from memory).
 constexpr double kSlideOfDiameter = 1e-3;
-/// No steel is as slippery as less.
+/// A dull red heat. Common practice, no published source.
+constexpr Temperature kHottest = Temperature::fromCelsius(600);
+/// Less than any metal on metal, however it is greased. Common practice, no published source.
 constexpr double kLeastFriction = 0.01;
 constexpr double kSteepestDegree = 45;
 
@@ -75,7 +77,7 @@ private:
     void findFriction() {
         m_out.friction = m_in.friction.value_or(kPullingFriction);
         m_out.rust = m_in.rust.value_or(1);
-        if (m_out.friction.low < kLeastFriction || m_out.friction.high < m_out.friction.low) {
+        if (!(m_out.friction.low >= kLeastFriction && m_out.friction.high >= m_out.friction.low)) {
             wrong("friction",
                   "Nothing is that slippery: friction must be at least 0.01, the low end first. Leave it "
                   "out for 0.10 to 0.35.");
@@ -219,9 +221,10 @@ private:
             assume("shaft taken as solid");
         if (isTaper())
             assume("shaft diameter " + show(*m_in.shaft) + " taken as that halfway along the taper");
-        if (!m_in.friction)
+        // A stated force asks for neither.
+        if (!m_in.friction && !m_in.force)
             assume("friction 0.10 to 0.35 for pulling off (common practice, no published source)");
-        if (m_out.rust > 1)
+        if (m_out.rust > 1 && !m_in.force)
             assume("rust multiplies the friction by " + units::number(m_out.rust) +
                    " (common practice, no published source)");
 
@@ -270,10 +273,14 @@ private:
             m_out.heatToFreeTogether = {*low, *high};
         m_out.roomToSlide = d * kSlideOfDiameter;
         const Temperature sliding = temperatureToOpen(cold.high, *m_out.roomToSlide, d, hub.expansion);
-        remark("Heating the hub alone to " + show(*m_out.heatToFree) +
-               " opens the fit; to slide off by hand it wants " + show(*m_out.roomToSlide) + " of room, " +
-               show(sliding) + " at the tightest." +
-               (m_out.heatToFreeTogether ? "" : " Once the shaft is as hot as the hub, nothing is gained."));
+        remark("Heated by itself, the hub is free at " + show(*m_out.heatToFree) +
+               "; to slide off by hand it wants " + show(*m_out.roomToSlide) + " of room, " + show(sliding) +
+               " at the tightest." +
+               (m_out.heatToFreeTogether ? "" : " Once the shaft is as hot, nothing is gained."));
+        if (m_out.heatToFree->high > kHottest)
+            remark(
+                "That is hotter than a hub is ever made: heat alone does not free it. Check the interference "
+                "(on the diameter) or the draw.");
     }
 
     void speakOfHeat(Temperature part) {
@@ -282,8 +289,9 @@ private:
         if (part <= kRoom)
             return;
         assume("hub at " + show(part) + ", shaft still at " + show(kRoom) +
-               ": a shaft that gets as warm asks for " + show(*m_out.pullShaftWarm) +
-               ", so pull while the shaft is cold");
+               (m_in.force ? ""
+                           : ": with a shaft as warm it asks for " + show(*m_out.pullShaftWarm) +
+                                 ", so pull while the shaft is cold"));
         if (m_out.pressure->high <= Stress())
             remark("At " + show(part) + " nothing of the interference is left while the shaft is cold.");
     }
@@ -346,7 +354,9 @@ private:
         m_out.pullShaftWarm.reset();
         m_out.from = PullFrom::Stated;
         assume("pull of " + show(*m_in.force) + " as stated" +
-               (m_out.rust > 1 || m_job.heat.part ? "; rust and heat are not counted on top" : ""));
+               (m_out.rust > 1 || m_job.heat.part.value_or(kRoom) > kRoom
+                    ? "; rust and heat are not counted on top"
+                    : ""));
         if (m_out.pullOfFit && m_out.pullOfFit->high > m_in.force->high)
             remark("The figures of the fit could ask for more than the force stated: " +
                    show(*m_out.pullOfFit) + ".");
@@ -368,6 +378,7 @@ HubForces hubForces(const job::Job& job) {
 }
 
 Energy jumpEnergy(Force pull, Rate stiffness) {
+    util::require(stiffness > Rate(), "jumpEnergy: nothing is stretched without a stiffness");
     return Energy::fromBase(pull.newton() * pull.newton() / (2 * stiffness.newtonPerMm()));
 }
 

@@ -9,6 +9,7 @@
 
 using namespace pw::hub;
 using pw::material::Metal;
+using pw::units::System;
 
 namespace {
 
@@ -63,16 +64,28 @@ TEST(Heat, OfBothPartsAlikeChangesNothing) {
 }
 
 TEST(HeatAdvice, SaysWhatWasReachedAndNoMore) {
-    EXPECT_TRUE(heatAdvice(celsius(20), Metal::Steel).empty());
-    const auto warm = heatAdvice(celsius(155), Metal::GreyIron);
+    EXPECT_TRUE(heatAdvice(celsius(20), Metal::Steel, System::Metric).empty());
+    const auto warm = heatAdvice(celsius(155), Metal::GreyIron, System::Metric);
     EXPECT_TRUE(speaksOf(warm, "grease"));
     EXPECT_TRUE(speaksOf(warm, "spring"));
     EXPECT_TRUE(speaksOf(warm, "grey iron"));
     EXPECT_FALSE(speaksOf(warm, "steel"));
     EXPECT_FALSE(speaksOf(warm, "aluminium"));
     EXPECT_FALSE(speaksOf(warm, "oil"));
-    EXPECT_TRUE(speaksOf(heatAdvice(celsius(200), Metal::Aluminium), "oil"));
+    EXPECT_TRUE(speaksOf(heatAdvice(celsius(200), Metal::Aluminium, System::Metric), "oil"));
     EXPECT_TRUE(std::ranges::is_sorted(warm, {}, &HeatEffect::from));
+}
+
+TEST(HeatAdvice, SpeaksInTheUnitsOfWhoReadsIt) {
+    for (const System system : {System::Metric, System::Inch})
+        for (const HeatEffect& effect : heatAdvice(celsius(1000), Metal::Steel, system)) {
+            EXPECT_EQ(effect.says.find('{'), std::string::npos) << effect.says;
+            if (effect.on == "bolt") {
+                // 200 C is 392 F.
+                const bool fahrenheit = effect.says.find("392") != std::string::npos;
+                EXPECT_EQ(fahrenheit, system == System::Inch) << effect.says;
+            }
+        }
 }
 
 TEST(HeatAdvice, NamesTheSourceOfEveryLine) {

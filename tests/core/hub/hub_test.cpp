@@ -138,6 +138,10 @@ TEST(Hub, AStatedForceStandsAsItIs) {
     EXPECT_TRUE(hub.pullOfFit);
     EXPECT_TRUE(says(hub.assumptions, "as stated"));
     EXPECT_TRUE(says(hub.assumptions, "not counted on top"));
+    EXPECT_FALSE(says(hub.assumptions, "multiplies"));
+    job.hub->rust.reset();
+    job.heat.part = Temperature::fromCelsius(20);
+    EXPECT_FALSE(says(hubForces(job).assumptions, "on top"));
 }
 
 TEST(Hub, RustOnlyTakesTheGuessAndAsksForItWhenThereIsNone) {
@@ -283,6 +287,13 @@ TEST(Hub, HeatedToFreeNothingHoldsIt) {
     // Nothing about the cold fit depends on the heat.
     EXPECT_EQ(free.heatToFree, cold.heatToFree);
     EXPECT_EQ(free.interference, cold.interference);
+}
+
+TEST(Hub, AFitThatNoHeatOpensIsSaidToBe) {
+    job::Job job = plain();
+    EXPECT_FALSE(says(hubForces(job).remarks, "heat alone"));
+    job.hub->interference = Range<Length>::exactly(Length::fromMm(1)); // 1600 K over 60 mm of iron
+    EXPECT_TRUE(says(hubForces(job).remarks, "heat alone"));
 }
 
 TEST(Hub, HalfTheWayToFreeLeavesHalfTheGrip) {
