@@ -201,12 +201,25 @@ util::Result<plate::PlasticPath> follow(const plate::PlateModel& model, const Pl
 
 } // namespace
 
-util::Result<PlateSet> solvePlateSet(const PlateTask& task, double yield, const FieldOptions& options) {
+util::Result<plate::PlasticPath> followToCollapse(const PlateTask& task, double yield,
+                                                  const FieldOptions& options) {
+    const auto first = firstModel(task, 1, options);
+    if (!first)
+        return first.problem();
+    plate::PlasticOptions plastic;
+    plastic.unloadFrom.clear();
+    return follow(**first, task, yield, plastic, options);
+}
+
+util::Result<PlateSet> solvePlateSet(const PlateTask& task, double yield, double times,
+                                     const FieldOptions& options) {
     const auto first = firstModel(task, 1, options);
     if (!first)
         return first.problem();
     const plate::PlateModel& model = **first;
-    auto path = follow(model, task, yield, {}, options);
+    plate::PlasticOptions plastic;
+    plastic.unloadFrom = {times, 1.25 * times};
+    auto path = follow(model, task, yield, plastic, options);
     if (!path)
         return path.problem();
     PlateSet set;

@@ -123,6 +123,7 @@ struct ProofReport {
 /// One change that was worked out and does mend a check.
 struct Change {
     std::string check, what, field, value;
+    bool operator==(const Change&) const = default;
 };
 
 /// A figure that is needed before there can be an answer.

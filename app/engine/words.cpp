@@ -100,6 +100,20 @@ std::string figures(const Report& report) {
     return out;
 }
 
+/// One change may mend several checks: it is said once, with the first of them.
+std::string mendRows(const Report& report) {
+    std::string out;
+    for (std::size_t i = 0; i < report.changes.size(); ++i) {
+        const Change& change = report.changes[i];
+        const bool said = std::any_of(
+            report.changes.begin(), report.changes.begin() + static_cast<std::ptrdiff_t>(i),
+            [&](const Change& c) { return c.field == change.field && c.value == change.value; });
+        if (!said)
+            out += row("Mend", change.what);
+    }
+    return out;
+}
+
 /// What does not hold in full, what holds in a few words: the numbers behind it stand in the window and in
 /// --json.
 std::string checkRows(const Report& report) {
@@ -111,7 +125,7 @@ std::string checkRows(const Report& report) {
         if (check.grade != Grade::Holds)
             weak += wrapped(head, check.title + ": " + check.basis);
         else if (check.margin && check.wanted)
-            strong += head + padded(check.title, 24) + marginWords(check, *check.margin, report.preferred) +
+            strong += head + padded(check.title, 31) + marginWords(check, *check.margin, report.preferred) +
                       ", " + marginWords(check, *check.wanted, report.preferred) + " wanted\n";
         else
             strong += head + check.title + "\n";
@@ -134,8 +148,7 @@ std::string toWords(const job::Job& job, const Report& report) {
         out += row("Weakest link", text);
     }
     out += figures(report);
-    for (const Change& change : report.changes)
-        out += row("Mend", change.what);
+    out += mendRows(report);
     std::vector<std::string> needed, wrong;
     for (const Missing& m : report.missing)
         needed.push_back(m.field + ": " + m.how);
