@@ -70,6 +70,21 @@ std::string list(const std::string& title, const std::vector<std::string>& lines
     return out;
 }
 
+std::string sourceWords(const Report& report) {
+    const std::string& source = report.load.source;
+    if (source == "springs")
+        return ", from the springs";
+    if (source == "hub")
+        return ", what the hub may ask";
+    if (source == "wrench")
+        return ", what the wrench can make";
+    if (source == "ram")
+        return ", what the ram can make";
+    if (source == "rated")
+        return ": nobody states a load, this is what the tool may be used for";
+    return ", as given";
+}
+
 std::string figures(const Report& report) {
     const System system = report.preferred;
     std::string out;
@@ -77,8 +92,13 @@ std::string figures(const Report& report) {
         std::string text = show(*report.load.total, system) + " in all";
         if (report.load.perStation)
             text += ", " + show(*report.load.perStation, system) + " a station";
-        out += row("Load", text + (report.load.source == "springs" ? ", from the springs" : ", as given"));
+        out += row("Load", text + sourceWords(report));
     }
+    if (report.hub.pull)
+        out += row("Hub asks", show(*report.hub.pull, system) +
+                                   (report.hub.heatToFree ? "; it comes free by heat between " +
+                                                                show(*report.hub.heatToFree, system)
+                                                          : std::string()));
     if (report.screw.stopTorque)
         out += row("Stop at", both(*report.screw.stopTorque, system) + " on the wrench");
     if (report.screw.torqueRange)
@@ -100,14 +120,46 @@ std::string figures(const Report& report) {
     return out;
 }
 
+std::string cell(const std::string& text, std::size_t width) {
+    return padded(text, width) + "  ";
+}
+
+/// The dial against the load, and turns against torque.
+std::string tables(const Report& report) {
+    const System system = report.preferred;
+    std::string out;
+    if (!report.gauge.empty()) {
+        out += "\nThe plate as a gauge";
+        if (report.proof.readingAt)
+            out += ", dial from " + show(*report.proof.readingAt, system) + " off the middle to the rim";
+        out += "\n";
+        for (const GaugeRow& row : report.gauge)
+            out += "  " + cell(show(row.load, system), 11) + cell(show(row.reading, system), 12) + row.what +
+                   "\n";
+    }
+    if (!report.card.rows.empty()) {
+        out += "\nTurns and torque\n";
+        for (const CardRow& row : report.card.rows) {
+            out += "  " + cell(units::number(std::round(row.turns * 100) / 100) + " turns", 11) +
+                   cell(show(row.load, system), 18) + cell(show(row.torque, system), 18);
+            if (row.reading)
+                out += "dial " + show(*row.reading, system);
+            out += "\n";
+        }
+        for (const std::string& note : report.card.notes)
+            out += wrapped("  - ", note);
+    }
+    return out;
+}
+
 /// One change may mend several checks: it is said once, with the first of them.
 std::string mendRows(const Report& report) {
     std::string out;
     for (std::size_t i = 0; i < report.changes.size(); ++i) {
         const Change& change = report.changes[i];
-        const bool said = std::any_of(
-            report.changes.begin(), report.changes.begin() + static_cast<std::ptrdiff_t>(i),
-            [&](const Change& c) { return c.field == change.field && c.value == change.value; });
+        const bool said =
+            std::any_of(report.changes.begin(), report.changes.begin() + static_cast<std::ptrdiff_t>(i),
+                        [&](const Change& c) { return c.field == change.field && c.value == change.value; });
         if (!said)
             out += row("Mend", change.what);
     }
@@ -172,10 +224,13 @@ std::string toWords(const job::Job& job, const Report& report) {
                                  : std::string()));
         out += list("What moves the answer", lines, false);
     }
-    if (report.grade == Grade::Holds || report.grade == Grade::Thin)
+    if (report.grade == Grade::Holds || report.grade == Grade::Thin) {
+        out += tables(report);
         out += list("Order of work", report.steps, true);
-    else if (job.work != job::Work::Pull && !report.steps.empty() && report.grade != Grade::Incomplete)
-        out += "\nDo not squeeze with this plate.\n";
+    } else if (report.grade != Grade::Incomplete) {
+        out += job.work == job::Work::Pull ? "\nDo not pull with this tool.\n"
+                                           : "\nDo not squeeze with this plate.\n";
+    }
     out += list("Cautions", report.cautions, false);
     return out;
 }
