@@ -20,10 +20,12 @@ namespace {
 
 using std::numbers::pi;
 
-constexpr double kFullRing = 0.95; ///< of the circle through the jaws' middle
-constexpr double kTooWide = 1.05;  ///< of the rim: jaws that do not fit beside each other
-constexpr double kRefine = 0.7;    ///< how much finer each mesh is than the one before
-constexpr double kEnough = 6;      ///< times the load: folding beyond that is of no interest
+constexpr double kFullRing = 0.95;   ///< of the circle through the jaws' middle
+constexpr double kTooWide = 1.05;    ///< of the rim: jaws that do not fit beside each other
+constexpr double kRefine = 0.7;      ///< how much finer each mesh is than the one before
+constexpr double kLeastGrip = 0.002; ///< of the flange's overhang: jaws smaller than that grip nothing
+constexpr double kReach = 6;  ///< overhangs beside a jaw; its moments are gone there (1e-4 of the peak)
+constexpr double kEnough = 6; ///< times the load: folding beyond that is of no interest
 
 const plate::EdgeSupport kRoot{plate::MeshEdge::Kind::Bore, 0, true, true, true};
 
@@ -45,6 +47,12 @@ std::optional<util::Problem> wrong(const FlangeTask& task) {
                              "the jaws would reach the root of the flange: there is (outside - root) / 2 = " +
                                  units::number((task.outside - task.root) / 2) +
                                  " mm of it, and the overlap must be less. Measure from the rim inwards"};
+    const double leastGrip = kLeastGrip * (task.outside - task.root) / 2;
+    for (const auto& [value, field] :
+         {std::pair{task.width, "hub.jaws.width"}, std::pair{task.overlap, "hub.jaws.overlap"}})
+        if (value < leastGrip)
+            return util::Problem{field, units::number(value) +
+                                            " mm is no grip on a flange of this size; measure again"};
     if (task.jaws < 1)
         return util::Problem{"hub.jaws.count", "must be at least 2"};
     if (task.jaws * task.width > kTooWide * pi * task.outside)
@@ -108,13 +116,20 @@ class FlangeOnMesh {
 public:
     FlangeOnMesh(const FlangeTask& task, const FlangeOptions& options)
         : m_task(task), m_options(options), m_share(jawShare(task.jaws, task.force)) {
-        if (options.useSymmetry)
-            m_sector.count = 2 * task.jaws;
+        int jaws = task.jaws;
+        if (options.useSymmetry) {
+            // On a narrow flange jaws far apart do not feel each other: more of them change nothing, and
+            // half a jaw's part gets shorter.
+            const double reach = (task.width / 2 + kReach * (task.outside - task.root) / 2) / (task.root / 2);
+            jaws = std::max(jaws, static_cast<int>(std::min(pi / reach, 1e6)));
+            m_sector.count = 2 * jaws;
+        }
+        m_wholeFlange = static_cast<double>(m_sector.count) * task.jaws / jaws;
         m_ring.rim = shape::circleLoop({0, 0}, task.outside / 2);
         m_ring.holes.push_back({shape::circleLoop({0, 0}, task.root / 2), shape::Part::Bore, 0});
         const double a = task.outside / 2;
-        for (int i = 0; i < task.jaws; ++i)
-            m_patches.push_back({a - task.overlap, a, 2 * pi * i / task.jaws,
+        for (int i = 0; i < jaws; ++i)
+            m_patches.push_back({a - task.overlap, a, 2 * pi * i / jaws,
                                  task.width / 2 / (a - task.overlap / 2), m_share.force});
     }
 
@@ -128,7 +143,9 @@ public:
             if (!mesh && level > 0) // too fine to go on: keep what we have, not settled
                 return field;
             if (!mesh)
-                return mesh.problem();
+                return util::Problem{"hub.flange.root",
+                                     "the flange is too narrow beside its size to be worked "
+                                     "out; measure outside and root again"};
             const auto model = std::make_shared<const plate::PlateModel>(
                 std::move(*mesh), m_sector, std::vector{kRoot}, plate::Pins::None);
             auto next = solveOn(*model);
@@ -201,8 +218,8 @@ private:
         field.jaw = m_share;
         field.sectorOf = m_sector.count;
         field.unknowns = model.unknowns().count();
-        field.appliedForce = forces.sum() * m_sector.count;
-        field.clampForce = root.force * m_sector.count;
+        field.appliedForce = forces.sum() * m_wholeFlange;
+        field.clampForce = root.force * m_wholeFlange;
         field.deflection = elastic->nodes.row(0).cwiseAbs().maxCoeff();
         for (int i = 0; i < mesh.nodeCount(); ++i) {
             const Eigen::Vector3d m = moments.nodes.col(i);
@@ -226,6 +243,7 @@ private:
     const FlangeOptions& m_options;
     JawShare m_share;
     plate::Sector m_sector;
+    double m_wholeFlange = 1; ///< times what the sector has
     shape::Region m_ring;
     std::vector<plate::PressurePatch> m_patches;
     std::shared_ptr<const plate::PlateModel> m_first;

@@ -55,7 +55,8 @@ struct FlangeField {
     double appliedForce = 0; ///< N on the whole flange: n jaws at their share
     double errorPercent = 0; ///< by how much the last finer mesh moved the peaks; 0 for the closed form
     bool settled = false;
-    int levels = 0, unknowns = 0, sectorOf = 1;
+    int levels = 0, unknowns = 0;
+    int sectorOf = 1;      ///< 1: the whole ring; a narrow flange has more sectors than half jaws
     bool fullRing = false; ///< closed form: the jaws pull all round
     JawShare jaw;
     /// Radial stress at the root were the same force spread all round the rim: less than the truth.

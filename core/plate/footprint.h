@@ -26,15 +26,14 @@ enum class Cover { Inside, Outside, Partly };
 template<class Area>
 class FootprintOverElement {
 public:
+    /// `depth`: how often a triangle is halved at most; 4 knows the area's edge to about 1/30 of its side.
     FootprintOverElement(Eigen::Index triangle, const ElementNodes& nodes, const Area& area,
-                         std::vector<RingPoint>& points)
-        : m_triangle(triangle), m_nodes(nodes), m_area(area), m_points(points) {}
+                         std::vector<RingPoint>& points, int depth = 4)
+        : m_triangle(triangle), m_nodes(nodes), m_area(area), m_points(points), m_depth(depth) {}
 
     void collect() { visit({{0, 0}, {1, 0}, {0, 1}}, 0); }
 
 private:
-    static constexpr int kMaxDepth = 4; ///< edge of the area known to about 1/30 of the element's side
-
     struct ReferenceTriangle {
         Eigen::Vector2d a, b, c;
     };
@@ -55,7 +54,7 @@ private:
         const Cover cover = coverOf(t);
         if (cover == Cover::Outside)
             return;
-        if (cover == Cover::Inside || depth == kMaxDepth) {
+        if (cover == Cover::Inside || depth >= m_depth) {
             add(t, cover == Cover::Partly, depth == 0);
             return;
         }
@@ -89,6 +88,7 @@ private:
     const ElementNodes& m_nodes;
     const Area& m_area;
     std::vector<RingPoint>& m_points;
+    int m_depth;
 };
 
 } // namespace pw::plate

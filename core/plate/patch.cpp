@@ -15,6 +15,13 @@ double wrapped(double angle) {
     return std::remainder(angle, 2 * std::numbers::pi);
 }
 
+/// Halvings that leave about eight parts of a triangle across the patch, or more.
+int depthFor(const ElementNodes& nodes, const PressurePatch& patch) {
+    const double least = std::min(patch.to - patch.from, 2 * patch.half * patch.to);
+    const double side = (nodes.col(1) - nodes.col(0)).norm();
+    return std::clamp(static_cast<int>(std::ceil(std::log2(8 * side / least))), 4, 10);
+}
+
 } // namespace
 
 bool PressurePatch::covers(double x, double y) const {
@@ -54,8 +61,10 @@ Eigen::VectorXd patchForces(const Mesh& mesh, const Sector& sector,
             group = groups.insert(groups.end(), {&patch, folded, 0, Eigen::VectorXd::Zero(mesh.nodeCount())});
         group->force += patch.force;
         std::vector<RingPoint> points;
-        for (Eigen::Index t = 0; t < mesh.triangleCount(); ++t)
-            FootprintOverElement(t, elementNodes(mesh, t), patch, points).collect();
+        for (Eigen::Index t = 0; t < mesh.triangleCount(); ++t) {
+            const ElementNodes nodes = elementNodes(mesh, t);
+            FootprintOverElement(t, nodes, patch, points, depthFor(nodes, patch)).collect();
+        }
         group->share += ringIntegrals(mesh, points).col(0);
     }
     Eigen::VectorXd forces = Eigen::VectorXd::Zero(mesh.nodeCount());

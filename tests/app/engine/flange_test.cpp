@@ -122,13 +122,13 @@ TEST(Flange, AFullRingIsTheAnnularFormula) {
     EXPECT_DOUBLE_EQ(field.rootRadial, field.rootRadialSpread);
     // Thin flange, force close to the rim: a line load there. Roark, 7th ed., Table 11.2 case 1l (outer edge
     // free, inner fixed), by annular.h, which annular_test holds against the printed coefficients.
-    task.overlap = 0.01;
+    task.overlap = 0.08;
     task.width = kPi * task.outside / 2;
     plate::AnnularPlate line{.outer = 80, .inner = 45, .rigidity = 1, .poisson = 0.3};
     line.innerEdge = plate::Edge::Fixed;
     line.lines.push_back({80, task.force});
     const double expected = 6 / 144.0 * std::abs(plate::solveAnnular(line)->inner().radialMoment);
-    EXPECT_NEAR(solved(task).rootRadial, expected, 0.001 * expected);
+    EXPECT_NEAR(solved(task).rootRadial, expected, 0.002 * expected); // 0.04 mm of 35 in the arm
 }
 
 /// Three jaws that leave 5 % of the circle free in three short gaps. Behind the middle of a jaw, two
@@ -170,6 +170,41 @@ TEST(Flange, HalfAJawsPartEqualsTheWholeRing) {
         EXPECT_NEAR(part.vonMises, whole.vonMises, 0.015 * whole.vonMises) << jaws << " jaws";
         EXPECT_NEAR(part.deflection, whole.deflection, 0.003 * whole.deflection) << jaws << " jaws";
     }
+}
+
+/// Jaws far apart do not feel each other, so a shorter part than half a jaw's is enough.
+TEST(Flange, ANarrowFlangesShorterPartEqualsTheWholeRing) {
+    FlangeTask task{300, 260, 8, steel(), 2, 20, 10, 12000};
+    FlangeOptions options;
+    options.settledPercent = 1;
+    const auto part = solved(task, options);
+    options.useSymmetry = false;
+    const auto whole = solved(task, options);
+    EXPECT_GT(part.sectorOf, 4);
+    EXPECT_NEAR(part.appliedForce, 12000, 1e-6);
+    EXPECT_NEAR(part.clampForce, 12000, 0.01);
+    EXPECT_NEAR(part.rootRadial, whole.rootRadial, 0.015 * whole.rootRadial);
+    EXPECT_NEAR(part.deflection, whole.deflection, 0.003 * whole.deflection);
+}
+
+TEST(Flange, OddShapesAreSolvedOrRefused) {
+    const FlangeTask tasks[] = {{1000, 10, 5, steel(), 50, 1.1, 1.1, 1000},
+                                {1000, 990, 5, steel(), 2, 3, 1, 1000},
+                                {1000, 999.8, 5, steel(), 3, 20, 0.05, 1000},
+                                {160, 90, 100, steel(), 3, 20, 15, 12000},
+                                {160, 5, 12, steel(), 2, 200, 15, 12000}};
+    for (const FlangeTask& task : tasks) {
+        const auto field = solveFlange(task);
+        ASSERT_TRUE(field) << task.outside << " " << task.root << ": " << util::toText(field.problem());
+        EXPECT_TRUE(field->settled) << task.outside << " " << task.root;
+        EXPECT_NEAR(field->clampForce, field->appliedForce, 1e-5 * task.force);
+    }
+    FlangeTask speck = threeJaws();
+    speck.overlap = 0.01;
+    EXPECT_EQ(problemField(speck), "hub.jaws.overlap");
+    speck = threeJaws();
+    speck.width = 0.01;
+    EXPECT_EQ(problemField(speck), "hub.jaws.width");
 }
 
 TEST(Flange, PeakSettlesWhereAMuchFinerMeshPutsIt) {
