@@ -24,6 +24,7 @@ constexpr double kFullRing = 0.95;   ///< of the circle through the jaws' middle
 constexpr double kTooWide = 1.05;    ///< of the rim: jaws that do not fit beside each other
 constexpr double kRefine = 0.7;      ///< how much finer each mesh is than the one before
 constexpr double kLeastGrip = 0.002; ///< of the flange's overhang: jaws smaller than that grip nothing
+constexpr double kNarrow = 0.2;      ///< overhang over root radius: a jaw relieves none of the others there
 constexpr double kReach = 6;  ///< overhangs beside a jaw; its moments are gone there (1e-4 of the peak)
 constexpr double kEnough = 6; ///< times the load: folding beyond that is of no interest
 
@@ -116,19 +117,24 @@ class FlangeOnMesh {
 public:
     FlangeOnMesh(const FlangeTask& task, const FlangeOptions& options)
         : m_task(task), m_options(options), m_share(jawShare(task.jaws, task.force)) {
-        int jaws = task.jaws;
-        if (options.useSymmetry) {
-            // On a narrow flange jaws far apart do not feel each other: more of them change nothing, and
-            // half a jaw's part gets shorter.
-            const double reach = (task.width / 2 + kReach * (task.outside - task.root) / 2) / (task.root / 2);
-            jaws = std::max(jaws, static_cast<int>(std::min(pi / reach, 1e6)));
+        int jaws = task.jaws, first = m_share.oneSlack ? 1 : 0; // the slack one is jaw 0, and pulls nothing
+        // On a narrow flange jaws far apart do not feel each other: more of them change nothing, and half a
+        // jaw's part gets shorter.
+        const double reach = (task.width / 2 + kReach * (task.outside - task.root) / 2) / (task.root / 2);
+        const int alone = static_cast<int>(std::min(pi / reach, 1e6));
+        const bool isNarrow = task.outside - task.root <= kNarrow * task.root;
+        if (options.useSymmetry && (isNarrow || !m_share.oneSlack)) {
+            m_wholeFlange = 2.0 * (jaws - first);
+            jaws = std::max(jaws, alone);
+            first = 0;
             m_sector.count = 2 * jaws;
+        } else if (options.useSymmetry) {
+            m_wholeFlange = m_sector.count = 2; // only the line through the slack jaw is left
         }
-        m_wholeFlange = static_cast<double>(m_sector.count) * task.jaws / jaws;
         m_ring.rim = shape::circleLoop({0, 0}, task.outside / 2);
         m_ring.holes.push_back({shape::circleLoop({0, 0}, task.root / 2), shape::Part::Bore, 0});
         const double a = task.outside / 2;
-        for (int i = 0; i < jaws; ++i)
+        for (int i = first; i < jaws; ++i)
             m_patches.push_back({a - task.overlap, a, 2 * pi * i / jaws,
                                  task.width / 2 / (a - task.overlap / 2), m_share.force});
     }

@@ -48,15 +48,15 @@ struct FlangeField {
     double vonMises = 0;   ///< largest anywhere
     double principal = 0;  ///< largest of either sign anywhere: what a brittle flange breaks by
     double rootRadial = 0; ///< largest across the root circle
-    shape::Point peakAt;   ///< of vonMises; the first jaw lies along x
+    shape::Point peakAt;   ///< of vonMises; the first jaw (the slack one, if any) lies along x
     shape::Point rootAt;
     double deflection = 0;   ///< largest, mm, shear counted
     double clampForce = 0;   ///< N that the root gives back, whole flange; equals what was put on
-    double appliedForce = 0; ///< N on the whole flange: n jaws at their share
+    double appliedForce = 0; ///< N on the whole flange
     double errorPercent = 0; ///< by how much the last finer mesh moved the peaks; 0 for the closed form
     bool settled = false;
     int levels = 0, unknowns = 0;
-    int sectorOf = 1;      ///< 1: the whole ring; a narrow flange has more sectors than half jaws
+    int sectorOf = 1;      ///< 1: the whole ring, 2: half; else half a jaw's part or, on a narrow one, less
     bool fullRing = false; ///< closed form: the jaws pull all round
     JawShare jaw;
     /// Radial stress at the root were the same force spread all round the rim: less than the truth.
@@ -68,9 +68,10 @@ struct FlangeField {
 /// Mindlin plate (core/plate), root circle clamped in deflection and both rotations, even pressure under each
 /// jaw (a piece of a ring, width x overlap), meshed ever finer until the peaks have settled. A full ring
 /// takes the exact annular solution (core/plate/annular; Roark, 7th ed., Table 11.2, inner edge fixed, outer
-/// free). With one jaw slack all jaws are given F / (n - 1), so that symmetry stays; the slack one's share is
-/// on the safe side. A clamp that gives way a little, as a hub does, has lower stress at the root. Problems:
-/// figures that cannot be, each with its job field.
+/// free). A slack jaw pulls nothing: on a small root it would relieve the jaw across from it. On a narrow
+/// flange (overhang up to a fifth of the root's radius) a neighbour can only add, and all jaws are given
+/// their share so that symmetry stays. A clamp that gives way a little, as a hub does, has lower stress at
+/// the root. Problems: figures that cannot be, each with its job field.
 util::Result<FlangeField> solveFlange(const FlangeTask& task, const FlangeOptions& options = {});
 
 } // namespace pw::engine

@@ -77,6 +77,7 @@ BENCHMARK_CAPTURE(setAndFolding, symmetric_disc, false)->Unit(benchmark::kMillis
 BENCHMARK_CAPTURE(setAndFolding, general_plate, true)->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(flange, two_jaws, 2)->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(flange, three_jaws, 3)->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(flange, four_jaws_one_slack, 4)->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(wholeCheck, six_pin_disc, "mill_lane_six_pin")->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(wholeCheck, two_pin_bar, "mill_lane_two_pin_bar")->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(wholeCheck, polygon, "mill_lane_three_pin_polygon")->Unit(benchmark::kMillisecond);
