@@ -2,6 +2,7 @@
 
 #include "app/engine/advice.h"
 #include "app/engine/find_loads.h"
+#include "app/engine/flange_checks.h"
 #include "app/engine/gauge.h"
 #include "app/engine/lopsided.h"
 #include "app/engine/mend.h"
@@ -10,6 +11,7 @@
 #include "core/job/assumed.h"
 #include "core/job/station_places.h"
 #include "core/loadpath/load_path.h"
+#include "core/material/hot.h"
 #include "core/plate/by_book.h"
 #include "core/spring/pack.h"
 #include "core/util/require.h"
@@ -188,9 +190,32 @@ private:
         append(m_report.assumptions, path.assumptions);
         append(m_report.problems, path.problems);
         append(m_report.checks, path.checks);
+        if (m_job.work == job::Work::Pull && pack().known())
+            pullFlange();
         m_report.travel.threadLeft = path.threadLeft;
         m_report.travel.threadNeeded = path.threadNeeded;
         m_report.travel.moments = path.moments;
+    }
+
+    void pullFlange() {
+        FlangeCheckOptions options;
+        options.strengthFactor = flangeStrength();
+        std::vector<std::string> assumed;
+        append(m_report.checks, flangeChecks(m_job, pack().design() * loadpath::hammerFactorOf(m_job),
+                                             loadpath::scaleOf(m_job.wanted), assumed, options));
+        append(m_report.assumptions, assumed);
+    }
+
+    /// What heat leaves of the pulled flange. Grey iron has no factors in a standard and keeps its strength
+    /// to about 400 C (common practice, no published source); steel loses by its proportional limit.
+    double flangeStrength() const {
+        if (!m_job.heat.part || !m_job.hub)
+            return 1;
+        const auto& given = m_job.hub->flange && m_job.hub->flange->material ? m_job.hub->flange->material
+                                                                             : m_job.hub->hubMaterial;
+        const auto metal =
+            given ? material::resolve(*given) : util::Result<material::Material>(util::Problem{});
+        return metal && !metal->brittle ? material::hotFactors(*m_job.heat.part).kp : 1.0;
     }
 
     static void append(util::Problems& to, const util::Problems& from) {

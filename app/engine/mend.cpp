@@ -5,6 +5,7 @@
 #include "core/loadpath/setup.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
 
 namespace pw::engine {
@@ -103,7 +104,7 @@ private:
                 if (const Report* after = tried(trial, trial.values[i]);
                     after && after->grade == Grade::Holds)
                     return Change{poor->id, wordsFor(*poor, trial, trial.values[i], *after), trial.field,
-                                  trial.values[i]};
+                                  trial.values[i], after->grade};
         }
         return std::nullopt;
     }
@@ -119,7 +120,8 @@ private:
             if (!after)
                 return std::nullopt;
             if (isMended(*after, check) && rankOf(after->grade) <= rankOf(m_report.grade))
-                return Change{check.id, wordsFor(check, trial, value, *after), trial.field, value};
+                return Change{check.id, wordsFor(check, trial, value, *after), trial.field, value,
+                              after->grade};
         }
         return std::nullopt;
     }
@@ -141,11 +143,33 @@ private:
         const std::string key = trial.field + "=" + value;
         if (const auto known = m_tried.find(key); known != m_tried.end())
             return &known->second;
-        if (static_cast<int>(m_tried.size()) >= kMostWholeChecks)
-            return nullptr;
         job::Job changed = m_job;
         trial.put(changed, value);
+        if (leavesPlateAlone(trial.field))
+            return &m_tried.emplace(key, withSamePlate(engine::check(changed, m_quick))).first->second;
+        if (m_wholeChecks >= kMostWholeChecks)
+            return nullptr;
+        ++m_wholeChecks;
         return &m_tried.emplace(key, engine::check(changed, m_whole)).first->second;
+    }
+
+    /// Neither the plate nor what presses on it hangs on this figure: its bending need not be worked out
+    /// again.
+    bool leavesPlateAlone(const std::string& field) const {
+        constexpr std::array kAlone{
+            "screw.grade", "screw.nut_grade", "screw.engagement", "screw.usable_length", "screw.free_length",
+            "legs.grade",  "hub.bolts.",      "hub.jaws.",        "ram.rod_grade",       "back."};
+        return std::any_of(kAlone.begin(), kAlone.end(),
+                           [&](const char* start) { return field.starts_with(start); });
+    }
+
+    Report withSamePlate(Report quick) const {
+        std::erase_if(quick.checks, [](const Check& c) { return hangsOnPlate(c.id); });
+        for (const Check& check : m_report.checks)
+            if (hangsOnPlate(check.id))
+                quick.checks.push_back(check);
+        quick.grade = verdict::worst(quick.checks);
+        return quick;
     }
 
     std::string wordsFor(const Check& check, const Trial& trial, const std::string& value,
@@ -172,6 +196,7 @@ private:
     const Report& m_report;
     CheckOptions m_whole, m_quick;
     std::map<std::string, Report> m_tried;
+    int m_wholeChecks = 0;
 };
 
 } // namespace
