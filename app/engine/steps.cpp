@@ -220,7 +220,7 @@ private:
         if (m_job.ram && m_job.ram->area) {
             const units::Stress pressure = rated / *m_job.ram->area;
             text +=
-                (text.empty() ? "Stop at " : ", and at ") + show(pressure, m_system) + " on the ram's gauge";
+                (text.empty() ? "Stop at " : ", and at ") + pressureWords(pressure) + " on the ram's gauge";
         }
         if (text.empty())
             text = "Stop at " + show(rated, m_system);
@@ -229,13 +229,20 @@ private:
         add(text + ". No longer wrench, no pipe.");
     }
 
+    /// As a ram's gauge shows it.
+    std::string pressureWords(units::Stress pressure) const {
+        return m_system == units::System::Inch
+                   ? units::number(std::floor(pressure.ksi() * 100) * 10, 5) + " psi"
+                   : units::number(std::floor(pressure.mpa() * 10), 4) + " bar";
+    }
+
     void heat() {
         const auto& free = m_report.hub.heatToFree;
         if (!free)
             return;
         add("If it does not come: let the load off. Heat the hub alone, evenly and quickly, the shaft kept "
             "cold with wet "
-            "rags: it opens between " +
+            "rags: it opens at " +
             show(*free, m_system) + ". Load again while it is hot; keep the tool under " +
             show(units::Temperature::fromCelsius(100), m_system) + ".");
     }
