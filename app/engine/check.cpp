@@ -151,8 +151,9 @@ private:
         outline::Built built = outline::buildRegion(m_job, tapped);
         for (const util::Problem& p : built.problems)
             m_report.problems.push_back(p);
+        const bool tappedForScrew = m_job.screw && m_job.screw->into == job::Into::Plate;
         for (const std::string& field : built.missing)
-            need(field);
+            need(field == "plate.bore" && tappedForScrew ? "plate.bore_thread" : field);
         m_shapeSound = built.ok();
         if (!built.region.rim.vertices.empty())
             m_report.region = std::make_shared<shape::Region>(std::move(built.region));

@@ -191,6 +191,8 @@ void Window::buildMenu() {
     add(fresh, tr("Squeeze: bar, two at a time"), {},
         [this] { startNew(newJob(NewJob::CompressBar, m_units)); });
     add(fresh, tr("Pull: plate with bolts"), {}, [this] { startNew(newJob(NewJob::PullBolts, m_units)); });
+    add(fresh, tr("Pull: strongback on two legs"), {},
+        [this] { startNew(newJob(NewJob::PullStrongback, m_units)); });
     add(m_menu, tr("Open…"), QKeySequence::Open, [this] {
         if (!maybeSave())
             return;
