@@ -515,6 +515,8 @@ private:
                 return; // without the plate there is nothing to rate
         m_report.screw.ratedLoad = rated.rating.rated;
         m_report.screw.stopTorque = rated.rating.stop;
+        if (m_job.work == job::Work::Pull && m_job.ram && m_job.ram->area)
+            m_report.screw.stopPressure = rated.rating.rated / *m_job.ram->area;
         m_report.screw.stamp = rated.rating.stamp;
         m_report.proof.load = rated.rating.proof;
         if (rated.rating.atProof)

@@ -217,23 +217,14 @@ private:
         std::string text;
         if (m_report.screw.stopTorque)
             text = "Stop at " + show(*m_report.screw.stopTorque, m_system) + " on the wrench";
-        if (m_job.ram && m_job.ram->area) {
-            const units::Stress pressure = rated / *m_job.ram->area;
-            text +=
-                (text.empty() ? "Stop at " : ", and at ") + pressureWords(pressure) + " on the ram's gauge";
-        }
+        if (m_report.screw.stopPressure)
+            text += (text.empty() ? "Stop at " : ", and at ") +
+                    units::showPressure(*m_report.screw.stopPressure, m_system) + " on the ram's gauge";
         if (text.empty())
             text = "Stop at " + show(rated, m_system);
         else
             text += ": that is " + show(rated, m_system);
         add(text + ". No longer wrench, no pipe.");
-    }
-
-    /// As a ram's gauge shows it.
-    std::string pressureWords(units::Stress pressure) const {
-        return m_system == units::System::Inch
-                   ? units::number(std::floor(pressure.ksi() * 100) * 10, 5) + " psi"
-                   : units::number(std::floor(pressure.mpa() * 10), 4) + " bar";
     }
 
     void heat() {

@@ -101,6 +101,9 @@ std::string figures(const Report& report) {
                                         : std::string()));
     if (report.screw.stopTorque)
         out += row("Stop at", both(*report.screw.stopTorque, system) + " on the wrench");
+    if (report.screw.stopPressure)
+        out +=
+            row("Stop at", units::showPressure(*report.screw.stopPressure, system) + " on the ram's gauge");
     if (report.screw.torqueRange)
         out += row("It takes", show(*report.screw.torqueRange, system) + " to reach full load");
     if (report.screw.ratedLoad)
