@@ -1,6 +1,7 @@
 #include "app/gui/run.h"
 
 #include "app/engine/check.h"
+#include "app/engine/ladder.h"
 #include "app/engine/write.h"
 #include "app/gui/window.h"
 
@@ -18,6 +19,9 @@ int run(int argc, char** argv, std::optional<std::filesystem::path> job) {
     Engine engine;
     engine.check = [](const job::Job& j, const engine::CheckOptions& options) {
         return engine::check(j, options);
+    };
+    engine.ladder = [](const job::Job& j, const engine::CheckOptions& options) {
+        return engine::ladder(j, options);
     };
     engine.writeCut = engine::writeCut;
     engine.writeSolid = engine::writeSolid;

@@ -1,0 +1,44 @@
+#pragma once
+
+#include "app/engine/report.h"
+
+#include <optional>
+#include <QPointF>
+#include <QRectF>
+#include <vector>
+
+/// Load against bend, without painting.
+namespace pw::gui {
+
+/// One thing marked on the curve.
+struct CurveMark {
+    enum class Kind { Design, Proof, Yield, Folding };
+    Kind kind = Kind::Design;
+    double factor = 0;       ///< load over design load
+    double deflectionMm = 0; ///< on the curve
+    bool onCurve = true;     ///< false: past its end
+    bool operator==(const CurveMark&) const = default;
+};
+
+struct LoadCurve {
+    std::vector<engine::PlateReport::CurvePoint> points;
+    double designN = 0;                ///< 0: not known, loads are then shown as factors
+    std::vector<CurveMark> marks;      ///< by rising load
+    std::optional<double> setMm;       ///< of the design load, when there is any to see
+    double mostFactor = 1, mostMm = 1; ///< the plot's ends
+    bool isEmpty() const { return points.size() < 2; }
+    /// Deflection at a load, in straight lines between the points; nothing past the end.
+    std::optional<double> deflectionAt(double factor) const;
+    /// The other way.
+    std::optional<double> factorAt(double deflectionMm) const;
+};
+
+/// The load of proving over the design load. MODEL: proof load.
+inline constexpr double kProofFactor = 1.25;
+
+LoadCurve loadCurve(const engine::Report& report);
+
+/// Round steps (1, 2 or 5 times a power of ten) that cut `most` into at most `parts`.
+double roundStep(double most, int parts);
+
+} // namespace pw::gui
