@@ -144,9 +144,9 @@ void LowerStrip::relayout() {
     if (count == 3)
         panes = {Section, Load, Ladder};
     else if (count == 2)
-        panes = {m_chosen == Load ? Load : Section, Ladder};
-    else
-        panes = {m_chosen};
+        panes = {m_chosen == Load && !m_folded ? Load : Section, Ladder};
+    else // a folded curve shows nothing
+        panes = {m_chosen == Load && m_folded ? Section : m_chosen};
     for (int i = 0; i < 3; ++i)
         if (std::ranges::find(panes, i) == panes.end())
             m_panes[static_cast<std::size_t>(i)]->hide();

@@ -34,6 +34,8 @@ Stage::Stage(Document& document, LadderFunction ladder, QWidget* parent)
         m_asked = folded;
         fold(folded);
     });
+    connect(m_plan, &PlanView::viewChanged, m_strip,
+            [this](PlanView::View view) { m_strip->showLoad(view == PlanView::View::Bent); });
     connect(this, &QSplitter::splitterMoved, this, [this] {
         if (!m_strip->isFolded())
             m_height = static_cast<int>(m_strip->height() / Look::now().scale());

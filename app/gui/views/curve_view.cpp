@@ -224,6 +224,9 @@ void CurveView::paintMarks(QPainter& painter, const Axes& axes) {
     if (const auto factor = m_curve.factorAt(startMm))
         for (double& y : wanted)
             y = std::max(y, axes.at(*factor, 0).y() + look.pxF(16));
+    // Equal places keep the order of the loads, the greatest on top.
+    for (std::size_t i = 0; i < wanted.size(); ++i)
+        wanted[i] -= 0.01 * static_cast<double>(i);
     const auto middles = spread(wanted, look.pxF(19), axes.plot.top(), axes.plot.bottom() - look.pxF(2));
     for (std::size_t i = 0; i < m_curve.marks.size(); ++i) {
         const CurveMark& mark = m_curve.marks[i];
@@ -238,7 +241,7 @@ void CurveView::paintMarks(QPainter& painter, const Axes& axes) {
         const double x = std::max(std::min(start, right - wide), axes.plot.left() + look.pxF(30));
         const QRectF box(x, middles[i] - look.pxF(10), wide, look.pxF(19));
         const QPointF lead(box.left() - look.pxF(4), box.center().y());
-        if (lead.x() > spot.x() + look.pxF(8)) {
+        if (mark.onCurve && lead.x() > spot.x() + look.pxF(8)) {
             painter.setPen(QPen(c.strongRule, 1));
             painter.drawLine(spot, lead);
         }
@@ -249,6 +252,8 @@ void CurveView::paintMarks(QPainter& painter, const Axes& axes) {
         painter.drawRect(box);
         painter.setPen(colour);
         drawLine(painter, box, Qt::AlignLeft, words, false);
+        if (!mark.onCurve)
+            continue;
         painter.setPen(QPen(design ? c.panel : c.ink, look.pxF(1.8)));
         painter.setBrush(design ? c.touch : c.panel);
         const double r = look.pxF(design ? 6 : 4.5);

@@ -97,7 +97,7 @@ void LadderView::paintColumns(QPainter& painter, const Rows& rows) {
             QPen pen(c.touch, look.pxF(1.6));
             pen.setDashPattern({4, 3});
             painter.setPen(pen);
-            painter.drawLine(QPointF(x, rows.plot.top() + look.pxF(18)), QPointF(x, rows.label.bottom()));
+            painter.drawLine(QPointF(x, rows.plot.top() + look.pxF(18)), QPointF(x, rows.plot.bottom()));
             painter.setFont(look.font(Type::LabelBold));
             const QString words = tr("now %1").arg(local(units::show(*m_thickness, m_units)));
             const double wide = QFontMetricsF(painter.font()).horizontalAdvance(words);

@@ -103,8 +103,11 @@ StackState stateAt(const StackTravel& travel, double place) {
         if (!s.springLength)
             s.springLength = units::Length::fromMm(length);
     }
+    // What is left of rounding at the free end is no force.
+    constexpr units::Force kNothing = units::Force::fromN(1e-6);
     if (all && pack.loaded > 0)
-        s.force = sum * static_cast<double>(pack.loaded);
+        s.force = {sum.low < kNothing ? units::Force() : sum.low * static_cast<double>(pack.loaded),
+                   sum.high < kNothing ? units::Force() : sum.high * static_cast<double>(pack.loaded)};
     if (travel.threadLeft && travel.release) {
         const double backedOff = travel.squeeze - s.towardsHub;
         s.threadLeft = units::Length::fromMm(*travel.threadLeft + *travel.release - backedOff);

@@ -72,7 +72,10 @@ void SectionView::relayout() {
 }
 
 QString SectionView::length(units::Length value) const {
-    return local(units::show(value, m_units));
+    // A slider is not read finer than a tenth (or a hundredth of an inch); what is smaller keeps its figures.
+    const double step = m_units == units::System::Inch ? units::kMmPerInch / 100 : 0.1;
+    const double rounded = std::round(value.mm() / step) * step;
+    return local(units::show(std::abs(rounded) < step ? value : units::Length::fromMm(rounded), m_units));
 }
 
 QString SectionView::coilWords() const {
@@ -110,7 +113,9 @@ QString SectionView::sentence() const {
         return tr("How far the springs open is not known.");
     }
     QStringList parts;
-    if (m_state.force)
+    if (m_state.force && m_state.force->high <= units::Force())
+        parts << tr("The springs are free.");
+    else if (m_state.force)
         parts << tr("The springs push %1.").arg(local(units::show(*m_state.force, m_units)));
     const double at = m_travel.squeezedPlace(), place = m_slider->place();
     if (m_state.turns && *m_state.turns > 0.05) {
@@ -153,7 +158,7 @@ void SectionView::paintDrawing(QPainter& painter, const QRectF& area) {
     const bool tall = isTall();
     // Tall: room under the drawing for its sizes, and beside it for the names.
     const bool named = tall && area.height() >= look.pxF(kNamedPx) && area.width() >= look.pxF(400);
-    const QRectF sheet = named ? area.adjusted(look.pxF(90), look.pxF(4), -look.pxF(100), -look.pxF(26))
+    const QRectF sheet = named ? area.adjusted(look.pxF(90), look.pxF(4), -look.pxF(100), -look.pxF(38))
                                : area.adjusted(look.pxF(4), look.pxF(2), -look.pxF(4), -look.pxF(4));
     if (sheet.width() < 40 || sheet.height() < 30)
         return;
@@ -193,7 +198,10 @@ void SectionView::paintReadout(QPainter& painter, const QRectF& area, const Sect
     if (m_state.springLength)
         lines.push_back({tr("springs %1").arg(length(*m_state.springLength)), c.touch, true});
     if (m_state.force && !isTall())
-        lines.push_back({tr("push %1").arg(local(units::show(*m_state.force, m_units))), c.ink});
+        lines.push_back({m_state.force->high <= units::Force()
+                             ? tr("free")
+                             : tr("push %1").arg(local(units::show(*m_state.force, m_units))),
+                         c.ink});
     if (const QString thread = threadWords(); !thread.isEmpty() && !isTall())
         lines.push_back(
             {thread, m_state.threadLeft->mm() < 0 ? c.breaks.text : c.ink, m_state.threadLeft->mm() < 0});

@@ -4,6 +4,7 @@
 #include "app/gui/panels/lower_strip.h"
 #include "app/gui/panels/verdict_panel.h"
 #include "app/gui/settings/settings.h"
+#include "app/gui/views/bent_view.h"
 #include "app/gui/views/plan_view.h"
 #include "app/gui/views/section_view.h"
 #include "app/gui/widgets/check_row.h"
@@ -189,6 +190,39 @@ int grabWindows(const QString& folder, const char* part) {
          .size = {2560, 1440},
          .dark = true,
          .text = 2,
+         .sample = "mill_lane_six_pin_thin"},
+        {.name = "40_bent_light_sets",
+         .set =
+             [](gui::Window& w) {
+                 thickness(w, "6 mm");
+                 w.plan().setView(View::Bent);
+             }},
+        {.name = "41_bent_dark_thin",
+         .dark = true,
+         .set = [](gui::Window& w) { w.plan().setView(View::Bent); },
+         .sample = "mill_lane_six_pin_thin"},
+        {.name = "42_bent_2560_light",
+         .size = {2560, 1440},
+         .set = [](gui::Window& w) { w.plan().setView(View::Bent); },
+         .sample = "mill_lane_six_pin_thin"},
+        {.name = "43_bent_2560_dark_polygon",
+         .size = {2560, 1440},
+         .dark = true,
+         .set = [](gui::Window& w) { w.plan().setView(View::Bent); },
+         .sample = "mill_lane_three_pin_polygon"},
+        {.name = "44_bent_bar_inch_light",
+         .set =
+             [](gui::Window& w) {
+                 w.setUnits(units::System::Inch);
+                 w.plan().setView(View::Bent);
+             },
+         .sample = "mill_lane_two_pin_bar",
+         .last = [](gui::Window& w) { QTest::keyClick(w.plan().bent(), Qt::Key_Down); }},
+        {.name = "45_bent_200_1920_dark",
+         .size = {1920, 1080},
+         .dark = true,
+         .text = 2,
+         .set = [](gui::Window& w) { w.plan().setView(View::Bent); },
          .sample = "mill_lane_six_pin_thin"},
         {.name = "12_1920_light",
          .size = {1920, 1080},
