@@ -52,6 +52,16 @@ void LadderFinder::ask(const job::Job& job) {
     m_rest.start();
 }
 
+void LadderFinder::overtake(const job::Job& job) {
+    const job::Job question = essence(job);
+    if (m_waiting && *m_waiting != question) {
+        m_waiting.reset();
+        m_rest.stop();
+    }
+    if (m_running && *m_asked != question)
+        m_stop->store(true);
+}
+
 void LadderFinder::forget() {
     m_waiting.reset();
     m_answered.reset();

@@ -28,6 +28,9 @@ public:
     ~LadderFinder() override;
 
     void ask(const job::Job& job);
+    /// The job is another now and will be asked about later: a search that is of no use any more stops at once
+    /// and leaves the processor to the verdict.
+    void overtake(const job::Job& job);
     /// There can be no ladder of the job as it is now; a running search is stopped.
     void forget();
     bool isBusy() const { return m_running || m_waiting.has_value(); }

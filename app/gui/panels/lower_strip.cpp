@@ -68,9 +68,16 @@ void LowerStrip::setUnits(units::System system) {
     m_ladder->setUnits(system);
 }
 
+job::Job LowerStrip::question() const {
+    job::Job job = m_document.job();
+    job.preferred = m_units; // whose stock is shown
+    return job;
+}
+
 void LowerStrip::jobChanged() {
     m_section->setJob(m_document.job());
     m_ladder->setThickness(m_document.job().plate.thickness);
+    m_finder->overtake(question());
 }
 
 void LowerStrip::setReport(std::shared_ptr<const engine::Report> report) {
@@ -83,9 +90,7 @@ void LowerStrip::setReport(std::shared_ptr<const engine::Report> report) {
         m_ladder->setTrouble(report->reason.empty() ? QString() : local(report->reason));
         return;
     }
-    job::Job job = m_document.job();
-    job.preferred = m_units; // whose stock is shown
-    m_finder->ask(job);
+    m_finder->ask(question());
     m_ladder->setBusy(m_finder->isBusy());
 }
 
@@ -158,7 +163,7 @@ void LowerStrip::relayout() {
     m_fold->resize(m_fold->sizeHint().width(), look.px(30));
     for (auto* segments : {m_two, m_three}) {
         segments->resize(segments->sizeHint());
-        segments->move(look.px(12), look.px(1));
+        segments->move(look.px(12), look.px(3));
     }
     const bool alone = count == 1 && !m_folded;
     const int beside = m_three->width() + m_fold->width() + look.px(24);

@@ -55,6 +55,7 @@ private:
     int panesWide() const;
     void relayout();
     void jobChanged();
+    job::Job question() const;
     void place(const std::vector<int>& panes, const QRect& area, int headLeft, int headTop);
 
     Document& m_document;

@@ -106,13 +106,15 @@ QRgb BentRaster::colourAt(const Paint& paint, int x, int y, int over, int reach)
     default:
         break;
     }
-    const double value = m_value[at];
+    const float value = m_value[at];
     const auto bands = static_cast<int>(paint.bands.size());
-    const int band = std::clamp(static_cast<int>(value / paint.top * bands), 0, bands - 1);
-    if (paint.yield > 0 && value > paint.yield) {
-        const double pitch = paint.hatchPitch * over;
-        const double far = std::abs(std::remainder((x + y) / std::numbers::sqrt2, pitch));
-        if (far < paint.hatchWidth * over / 2)
+    const int band = std::clamp(
+        static_cast<int>(value * static_cast<float>(bands) / static_cast<float>(paint.top)), 0, bands - 1);
+    if (paint.yield > 0 && value > static_cast<float>(paint.yield)) {
+        // Across lines at 45 degrees, from one of them to the next: 0 to 1.
+        const float pitch = static_cast<float>(paint.hatchPitch * over * std::numbers::sqrt2);
+        const float lines = static_cast<float>(x + y) / pitch;
+        if (lines - std::floor(lines) < static_cast<float>(paint.hatchWidth / paint.hatchPitch))
             return paint.hatch;
     }
     return paint.bands[static_cast<std::size_t>(band)];
@@ -128,6 +130,10 @@ QImage BentRaster::image(const Paint& paint, int over) const {
     for (int y = 0; y < small.height(); ++y) {
         auto* line = reinterpret_cast<QRgb*>(image.scanLine(y));
         for (int x = 0; x < small.width(); ++x) {
+            if (over == 1) {
+                line[x] = colourAt(paint, x, y, 1, reach);
+                continue;
+            }
             int r = 0, g = 0, b = 0, a = 0;
             for (int j = 0; j < over; ++j)
                 for (int i = 0; i < over; ++i) {

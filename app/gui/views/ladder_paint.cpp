@@ -114,10 +114,14 @@ void LadderView::paintColumns(QPainter& painter, const Rows& rows) {
     }
 }
 
+double LadderView::markWidth() const {
+    return std::min(Look::now().pxF(24), m_layout.pitch * 0.62);
+}
+
 void LadderView::paintPlot(QPainter& painter, const Rows& rows) {
     const Look& look = Look::now();
     const Palette& c = look.colours();
-    const double mark = std::min(look.pxF(24), m_layout.pitch * 0.62);
+    const double mark = markWidth();
     const double line = rows.plot.center().y();
     const double reach = rows.plot.height() / 2 - mark * 0.42;
     const double right = m_layout.left + m_layout.count * m_layout.pitch;
@@ -265,6 +269,20 @@ void LadderView::paintBars(QPainter& painter, double top, double bottom, bool se
     }
 }
 
+bool LadderView::isClear(const QRectF& box, const Rows& rows) const {
+    const double line = rows.plot.center().y(), mark = markWidth();
+    for (int i = m_layout.first; i < m_layout.first + m_layout.count; ++i) {
+        const auto& rung = m_ladder->rungs[static_cast<std::size_t>(i)];
+        const double x = m_layout.middleOf(i);
+        if (x + mark / 2 < box.left() || x - mark / 2 > box.right())
+            continue;
+        const double end = line - markHeight(rung).value_or(-0.3) * rows.plot.height() / 2;
+        if (std::min(line, end) - mark / 2 < box.bottom() && std::max(line, end) + mark / 2 > box.top())
+            return false;
+    }
+    return true;
+}
+
 void LadderView::paintMore(QPainter& painter, const Rows& rows) {
     const Look& look = Look::now();
     const Palette& c = look.colours();
@@ -272,36 +290,41 @@ void LadderView::paintMore(QPainter& painter, const Rows& rows) {
     const QRectF plot = rows.plot;
     const double left = m_layout.left, right = m_layout.left + m_layout.count * m_layout.pitch;
     painter.setFont(look.font(Type::Label));
-    // Over a mark that hangs and under one that stands there is room for words.
-    const auto hangs = [&](int rung) {
-        return markHeight(m_ladder->rungs[static_cast<std::size_t>(rung)]).value_or(-1) <= 0 &&
-               m_ladder->rungs[static_cast<std::size_t>(rung)].grade != verdict::Grade::Holds;
-    };
-    const auto say = [&](const QString& words, bool atLeft, bool top, const QColor& colour) {
-        const QFontMetricsF metrics(painter.font());
-        const double room = right - left - look.pxF(8);
-        const WrappedText text = wrapText(words, painter.font(), room, 2, 1.25);
+    const QFontMetricsF metrics(painter.font());
+    // Over marks that hang and under those that stand there is room for words.
+    const auto say = [&](const QString& words, bool leftFirst, const QColor& colour) {
+        const WrappedText text = wrapText(words, painter.font(), right - left - look.pxF(8), 2, 1.25);
         double wide = 0;
         for (const auto& line : text.lines)
             wide = std::max(wide, metrics.horizontalAdvance(line));
-        const double x = atLeft ? left + look.pxF(2) : right - wide - look.pxF(4);
-        const double y = top ? plot.top() : plot.bottom() - text.height() - look.pxF(2);
+        QRectF best;
+        for (const bool atLeft : {leftFirst, !leftFirst})
+            for (const bool atTop : {true, false}) {
+                const QRectF box(atLeft ? left + look.pxF(2) : right - wide - look.pxF(4),
+                                 atTop ? plot.top() : plot.bottom() - text.height() - look.pxF(2), wide,
+                                 text.height());
+                if (best.isNull() || (!isClear(best, rows) && isClear(box, rows)))
+                    best = box;
+            }
         painter.setPen(Qt::NoPen);
         QColor ground = c.panel;
         ground.setAlphaF(0.85F);
         painter.setBrush(ground);
-        painter.drawRect(QRectF(x - 2, y, wide + 4, text.height()));
+        painter.drawRect(best.adjusted(-2, 0, 2, 0));
         painter.setPen(colour);
-        drawWrapped(painter, text, {x, y});
+        drawWrapped(painter, text, best.topLeft());
+        return best;
     };
-    const bool looks = m_looked >= 0 && m_looked != now;
+    m_thinner = m_thicker = QRectF();
+    if (m_looked >= 0 && m_looked != now) {
+        say(reasonOf(m_looked), true, c.ink);
+        return;
+    }
     const int thinner = m_layout.first, thicker = m_layout.all - m_layout.first - m_layout.count;
-    if (looks)
-        say(wordsOf(m_looked), true, hangs(m_layout.first), c.ink);
-    else if (thinner > 0 && !(m_thickness && now < 0))
-        say(tr("%1 thinner").arg(thinner), true, hangs(m_layout.first), c.muted);
-    if (thicker > 0 && !looks)
-        say(tr("%1 thicker").arg(thicker), false, hangs(m_layout.first + m_layout.count - 1), c.muted);
+    if (thinner > 0 && !(m_thickness && now < 0))
+        m_thinner = say(tr("%1 thinner").arg(thinner), true, c.touch);
+    if (thicker > 0)
+        m_thicker = say(tr("%1 thicker").arg(thicker), false, c.touch);
 }
 
 } // namespace pw::gui

@@ -75,19 +75,25 @@ QString LadderView::shortLabel(const engine::Rung& rung) const {
 QString LadderView::wordsOf(int index) const {
     if (!m_ladder || index < 0 || index >= static_cast<int>(m_ladder->rungs.size()))
         return {};
+    return gradeOf(index) + QStringLiteral(". ") + reasonOf(index);
+}
+
+QString LadderView::gradeOf(int index) const {
     const auto& rung = m_ladder->rungs[static_cast<std::size_t>(index)];
-    QString words = tr("%1: %2").arg(local(rung.label), verdictWord(rung.grade));
-    // Where something that has no margin spoils it, the weakest link's is not the reason.
-    const bool enough = rung.marginOverWanted.value_or(0) >= 1;
-    const bool tells = rung.marginOverWanted && (rung.grade == verdict::Grade::Holds || !enough);
-    if (tells)
-        words += tr(", %1 × what is wanted").arg(local(units::number(*rung.marginOverWanted, 2)));
-    words += QLatin1Char('.');
-    if (rung.marginOverWanted && !tells)
-        words += QLatin1Char(' ') + tr("Not for want of strength. Take it to see why.");
-    else if (!rung.weakestTitle.empty())
-        words += QLatin1Char(' ') + tr("First to give: %1.").arg(QString::fromStdString(rung.weakestTitle));
-    return words;
+    const QString words = tr("%1: %2").arg(local(rung.label), verdictWord(rung.grade));
+    // Where something that has no margin spoils it, the weakest link's margin would mislead.
+    if (!rung.marginOverWanted || (rung.grade != verdict::Grade::Holds && *rung.marginOverWanted >= 1))
+        return words;
+    return tr("%1, %2 × wanted").arg(words, local(units::number(*rung.marginOverWanted, 2)));
+}
+
+QString LadderView::reasonOf(int index) const {
+    const auto& rung = m_ladder->rungs[static_cast<std::size_t>(index)];
+    if (rung.grade != verdict::Grade::Holds && rung.marginOverWanted.value_or(0) >= 1)
+        return tr("Not for want of strength. Take it to see why.");
+    return rung.weakestTitle.empty()
+               ? QString()
+               : tr("First to give: %1.").arg(QString::fromStdString(rung.weakestTitle));
 }
 
 QString LadderView::headWords() const {
@@ -95,6 +101,8 @@ QString LadderView::headWords() const {
         return {};
     if (m_busy)
         return tr("working it out");
+    if (m_looked >= 0 && m_looked != (m_thickness ? rungOf(*m_ladder, *m_thickness) : -1))
+        return gradeOf(m_looked);
     if (m_ladder->thinnestThatHolds.empty())
         return tr("none holds");
     const QString from = local(m_ladder->thinnestThatHolds);
@@ -140,16 +148,27 @@ void LadderView::mousePressEvent(QMouseEvent* event) {
         return;
     m_byKeyboard = false;
     const double x = event->position().x();
+    for (const auto& [box, rung] :
+         {std::pair(m_thinner, m_layout.first - 1), std::pair(m_thicker, m_layout.first + m_layout.count)})
+        if (box.contains(event->position())) {
+            m_layout = m_layout.showing(rung);
+            m_layout =
+                m_layout.showing(box == m_thinner ? std::max(0, rung - m_layout.count / 2)
+                                                  : std::min(m_layout.all - 1, rung + m_layout.count / 2));
+            update();
+            return;
+        }
     if (const int rung = m_layout.at(x); rung >= 0)
         take(rung);
 }
 
 void LadderView::mouseMoveEvent(QMouseEvent* event) {
-    const int rung = m_layout.at(event->position().x());
-    if (rung == m_looked)
+    const bool scrolls = m_thinner.contains(event->position()) || m_thicker.contains(event->position());
+    const int rung = scrolls ? -1 : m_layout.at(event->position().x());
+    if (rung == m_looked && !scrolls)
         return;
     m_looked = rung;
-    setCursor(rung >= 0 ? Qt::PointingHandCursor : Qt::ArrowCursor);
+    setCursor(rung >= 0 || scrolls ? Qt::PointingHandCursor : Qt::ArrowCursor);
     update();
 }
 

@@ -61,6 +61,10 @@ private:
     void paintRows(QPainter& painter, const Rows& rows);
     void paintBars(QPainter& painter, double top, double bottom, bool set);
     void paintMore(QPainter& painter, const Rows& rows);
+    double markWidth() const;
+    bool isClear(const QRectF& box, const Rows& rows) const; ///< of marks
+    QString gradeOf(int rung) const;
+    QString reasonOf(int rung) const;
 
     std::shared_ptr<const engine::Ladder> m_ladder;
     std::optional<units::Length> m_thickness;
@@ -69,6 +73,7 @@ private:
     bool m_busy = false;
     LadderLayout m_layout;
     int m_looked = -1;
+    QRectF m_thinner, m_thicker; ///< words that scroll to the rungs out of sight
     bool m_byKeyboard = false;
 };
 

@@ -49,7 +49,7 @@ void SectionView::settle() {
     const double squeezed = m_travel.squeezedPlace();
     if (!m_touched)
         m_slider->setPlace(squeezed);
-    m_slider->setEnabled(m_travel.moves());
+    m_slider->setVisible(m_travel.moves());
     m_slider->setStops(m_travel.moves() ? std::vector<double>{0, squeezed, 1} : std::vector<double>{});
     m_state = stateAt(m_travel, m_slider->place());
     m_bounds = sectionBounds(m_job, m_travel);
@@ -263,11 +263,12 @@ void SectionView::paintStops(QPainter& painter) {
     const Look& look = Look::now();
     const Palette& c = look.colours();
     const QRectF box = body();
-    const double y = m_slider->geometry().bottom() + 1;
+    double y = m_slider->geometry().bottom() + 1;
     if (!m_travel.moves()) {
+        y = m_slider->y() + look.pxF(4);
         painter.setFont(look.font(Type::Label));
         painter.setPen(c.muted);
-        const int lines = isTall() ? 3 : 1;
+        const int lines = isTall() ? 4 : 2;
         drawWrapped(painter, wrapText(sentence(), painter.font(), box.width(), lines), {box.left(), y});
         return;
     }
@@ -316,6 +317,21 @@ void SectionView::paintStops(QPainter& painter) {
                                                             stop.figure.section(QChar(0xA0), 0, 0)));
     }
     const double room = box.width() * (at > 0 && at < 1 ? 0.27 : 0.48);
+    double figures = 0;
+    for (const Stop& stop : stops)
+        figures = std::max(figures, boldMetrics.horizontalAdvance(stop.figure));
+    if (figures > room) {
+        // Not even those: only where it stands now.
+        const QString words = m_state.springLength ? length(*m_state.springLength) : QString();
+        const double wide = boldMetrics.horizontalAdvance(words);
+        const double x = m_slider->x() + m_slider->xOf(m_slider->place()) - wide / 2;
+        painter.setPen(c.touch);
+        drawLine(painter,
+                 QRectF(std::clamp(x, box.left(), std::max(box.left(), box.right() - wide)), y, wide + 1,
+                        look.pxF(20)),
+                 Qt::AlignLeft, words, false);
+        return;
+    }
     for (const Stop& stop : stops) {
         const bool here = std::abs(stop.place - m_slider->place()) < 0.002;
         painter.setFont(look.font(here ? Type::LabelBold : Type::Label));

@@ -44,7 +44,7 @@ QRectF StripPane::head() const {
     const Look& look = Look::now();
     const double left = m_left > 0 ? m_left + look.pxF(8) : look.pxF(16);
     return QRectF(left, look.pxF(2) + m_top, width() - left - std::max<double>(m_right, look.pxF(14)),
-                  look.pxF(m_left > 0 ? 38 : 34));
+                  look.pxF(m_left > 0 ? 40 : 34));
 }
 
 QRectF StripPane::body() const {
@@ -59,19 +59,24 @@ void StripPane::paintHead(QPainter& painter, const QString& note, const QColor& 
         return;
     const Look& look = Look::now();
     QRectF box = head();
-    if (m_left == 0 && m_top == 0) { // else a word to choose it by says it
-        painter.setFont(look.font(Type::LabelBold));
+    const QFont title = look.font(Type::LabelBold), said = look.font(bold ? Type::LabelBold : Type::Label);
+    const double wide = QFontMetricsF(said).horizontalAdvance(note) - 0.5;
+    const double named = QFontMetricsF(title).horizontalAdvance(m_title) + look.pxF(12);
+    // A word to choose the pane by says its name as well. A note that has no room beside the name takes its
+    // place.
+    const bool byWord = m_left > 0 || m_top > 0;
+    const bool alone = !note.isEmpty() && !byWord && named + wide > box.width() && wide <= box.width();
+    if (!byWord && !alone) {
+        painter.setFont(title);
         painter.setPen(look.colours().muted);
-        const double wide = QFontMetricsF(painter.font()).horizontalAdvance(m_title);
         drawLine(painter, box, Qt::AlignLeft, m_title);
-        box.setLeft(box.left() + wide + look.pxF(12));
+        box.setLeft(box.left() + named);
     }
-    painter.setFont(look.font(bold ? Type::LabelBold : Type::Label));
-    // Half a sentence says nothing: better none.
-    if (QFontMetricsF(painter.font()).horizontalAdvance(note) > box.width() + 0.5)
-        return;
+    if (wide > box.width())
+        return; // half a sentence says nothing
+    painter.setFont(said);
     painter.setPen(colour);
-    drawLine(painter, box, Qt::AlignRight, note);
+    drawLine(painter, box, alone ? Qt::AlignLeft : Qt::AlignRight, note);
 }
 
 void StripPane::paintEmpty(QPainter& painter, const QString& words) const {

@@ -1,9 +1,12 @@
+#include "app/gui/panels/figures_panel.h"
 #include "app/gui/panels/lower_strip.h"
+#include "app/gui/panels/verdict_panel.h"
 #include "app/gui/views/bent_view.h"
 #include "app/gui/views/curve_view.h"
 #include "app/gui/views/ladder_view.h"
 #include "app/gui/views/plan_view.h"
 #include "app/gui/views/section_view.h"
+#include "app/gui/widgets/check_row.h"
 #include "app/gui/widgets/look.h"
 #include "app/gui/widgets/segments.h"
 #include "app/gui/widgets/stop_slider.h"
@@ -12,9 +15,12 @@
 #include "tests/app/gui/support/fake_engine.h"
 
 #include <gtest/gtest.h>
+#include <QAbstractButton>
+#include <QApplication>
 #include <QSettings>
 #include <QSplitter>
 #include <QTest>
+#include <QWheelEvent>
 
 namespace pw::gui {
 namespace {
@@ -127,6 +133,20 @@ TEST_F(StripTest, takes_a_thickness_by_keyboard) {
     EXPECT_EQ(thickness(), "40 mm");
 }
 
+TEST_F(StripTest, brings_thicknesses_out_of_sight_into_it_by_wheel_and_keyboard) {
+    const int first = ladder().layoutNow().first;
+    ASSERT_GT(first, 0); // a window of 1366 px has no room for all
+    const QPointF at(ladder().width() / 2.0, ladder().height() / 2.0);
+    QWheelEvent wheel(at, ladder().mapToGlobal(at), {}, {0, 120}, Qt::NoButton, Qt::NoModifier,
+                      Qt::NoScrollPhase, false);
+    QApplication::sendEvent(&ladder(), &wheel);
+    EXPECT_EQ(ladder().layoutNow().first, first - 1);
+    ladder().setFocus(Qt::TabFocusReason);
+    QTest::keyClick(&ladder(), Qt::Key_Home);
+    EXPECT_EQ(ladder().layoutNow().first, 0);
+    EXPECT_EQ(thickness(), "10 mm");
+}
+
 TEST_F(StripTest, lists_inch_stock_when_the_window_shows_inches) {
     window->setUnits(units::System::Inch);
     ASSERT_TRUE(QTest::qWaitFor(
@@ -217,6 +237,33 @@ TEST_F(StripTest, names_everything_that_can_be_reached_in_the_bent_view_as_well)
             << widget->metaObject()->className();
     }
     EXPECT_GT(reached, 10);
+}
+
+TEST_F(StripTest, is_reached_by_the_tab_key_after_the_plan_and_before_the_verdict) {
+    const auto visited = [this] {
+        QWidgetList all;
+        for (int i = 0; i < 80; ++i) {
+            QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+            if (!all.contains(QApplication::focusWidget()))
+                all << QApplication::focusWidget();
+        }
+        return all;
+    };
+    window->figures().setFocus();
+    window->plan().setFocus(Qt::OtherFocusReason);
+    const auto plain = visited();
+    for (QWidget* widget : {static_cast<QWidget*>(strip().section()->slider()),
+                            static_cast<QWidget*>(&ladder()), static_cast<QWidget*>(strip().foldButton())})
+        EXPECT_TRUE(plain.contains(widget)) << widget->metaObject()->className();
+    const auto* row = window->verdict().rows().front()->findChild<QAbstractButton*>();
+    EXPECT_LT(plain.indexOf(strip().section()->slider()), plain.indexOf(&ladder()));
+    EXPECT_LT(plain.indexOf(&ladder()), plain.indexOf(row));
+    window->plan().setView(PlanView::View::Bent);
+    window->plan().bent()->setFocus(Qt::OtherFocusReason);
+    const auto bent = visited();
+    EXPECT_TRUE(bent.contains(window->plan().bent()->slider()));
+    EXPECT_TRUE(bent.contains(strip().curve()));
+    EXPECT_TRUE(bent.contains(window->plan().bent()));
 }
 
 TEST_F(StripTest, shows_one_pane_at_a_time_in_very_large_type) {

@@ -71,6 +71,26 @@ TEST(LadderFinder, stops_a_search_that_is_overtaken) {
     EXPECT_EQ(answers.all, std::vector<std::string>{"M20"});
 }
 
+TEST(LadderFinder, stops_at_once_when_the_job_is_another_but_not_for_its_thickness) {
+    std::atomic<bool> started = false, stopped = false;
+    LadderFinder finder([&](const job::Job&, const engine::CheckOptions& options) -> engine::Ladder {
+        started = true;
+        while (options.progress(0, ""))
+            std::this_thread::sleep_for(std::chrono::milliseconds(1));
+        stopped = true;
+        throw engine::Stopped{};
+    });
+    Answers answers(finder);
+    finder.ask(jobOf("M16", 10));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return started.load(); }, kPatienceMs));
+    finder.overtake(jobOf("M16", 12));
+    QTest::qWait(30);
+    EXPECT_FALSE(stopped);
+    finder.overtake(jobOf("M20"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return stopped && !finder.isBusy(); }, kPatienceMs));
+    EXPECT_TRUE(answers.all.empty());
+}
+
 TEST(LadderFinder, does_not_search_again_for_another_thickness_or_title) {
     std::atomic<int> asked = 0;
     LadderFinder finder([&](const job::Job& job, const engine::CheckOptions&) {

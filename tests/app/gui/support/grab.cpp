@@ -5,10 +5,12 @@
 #include "app/gui/panels/verdict_panel.h"
 #include "app/gui/settings/settings.h"
 #include "app/gui/views/bent_view.h"
+#include "app/gui/views/ladder_view.h"
 #include "app/gui/views/plan_view.h"
 #include "app/gui/views/section_view.h"
 #include "app/gui/widgets/check_row.h"
 #include "app/gui/widgets/field_box.h"
+#include "app/gui/widgets/segments.h"
 #include "app/gui/widgets/stop_slider.h"
 #include "app/gui/widgets/word_button.h"
 #include "app/gui/window.h"
@@ -191,6 +193,31 @@ int grabWindows(const QString& folder, const char* part) {
          .dark = true,
          .text = 2,
          .sample = "mill_lane_six_pin_thin"},
+        {.name = "3a_strip_looking_light",
+         .sample = "mill_lane_six_pin_thin",
+         .last =
+             [](gui::Window& w) {
+                 w.strip().ladder()->setFocus(Qt::TabFocusReason);
+                 QTest::keyClick(w.strip().ladder(), Qt::Key_Right);
+             }},
+        {.name = "3b_strip_load_2560_dark",
+         .size = {2560, 1440},
+         .dark = true,
+         .sample = "mill_lane_pull_two_bolt",
+         .last =
+             [](gui::Window& w) {
+                 w.strip().ladder()->setFocus(Qt::TabFocusReason);
+                 QTest::keyClick(w.strip().ladder(), Qt::Key_Left);
+             }},
+        {.name = "3c_strip_200_ladder_light",
+         .size = {1920, 1080},
+         .text = 2,
+         .set =
+             [](gui::Window& w) {
+                 w.strip().foldButton()->click();
+                 w.strip().findChildren<gui::Segments*>()[1]->findChildren<QAbstractButton*>()[2]->click();
+             },
+         .sample = "mill_lane_six_pin"},
         {.name = "40_bent_light_sets",
          .set =
              [](gui::Window& w) {
