@@ -11,8 +11,9 @@ namespace pw::gui {
 
 namespace {
 
-/// The window folds the strip by itself when it is lower than 740 px, 48 of which are the top bar.
-constexpr double kFoldsUnder = 740 - 48;
+/// The strip folds by itself in a window lower than this (design px). A bar that comes and goes over the
+/// columns does not count.
+constexpr double kFoldsUnder = 740;
 /// The strip takes more of a tall window, until its pictures are as large as is of use.
 constexpr double kStripShare = 236.0 / (768 - 48), kStripMost = 460;
 constexpr double kPlanLeast = 0.5; ///< of the height
@@ -77,7 +78,7 @@ void Stage::fold(bool folded) {
 }
 
 void Stage::settle() {
-    const double design = height() / Look::now().scale();
+    const double design = window()->height() / Look::now().scale();
     fold(m_asked.value_or(design < kFoldsUnder));
 }
 

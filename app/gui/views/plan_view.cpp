@@ -82,10 +82,16 @@ void PlanView::setView(View view) {
     m_view = view;
     m_views->setCurrent(static_cast<int>(view));
     const bool bent = view == View::Bent;
+    // Whoever had the keyboard on the plate keeps it there.
+    const bool toBent = bent && hasFocus(), toPlan = !bent && m_bent->hasFocus();
     m_bent->setVisible(bent);
     m_views->raise();
     // What lies under the bent plate cannot be reached.
     setFocusPolicy(bent ? Qt::NoFocus : Qt::StrongFocus);
+    if (toBent)
+        m_bent->setFocus();
+    else if (toPlan)
+        setFocus();
     if (bent)
         showBent();
     settleField();

@@ -14,7 +14,7 @@ namespace pw::gui {
 
 namespace {
 
-constexpr double kSmallestWhole = 0.9; ///< px a mm; below it half of the section is shown, larger
+constexpr double kSmallestWhole = 1.2; ///< px a mm; below it half of the section is shown, larger
 constexpr double kTallPx = 310;        ///< of the pane, from which second lines have room
 constexpr double kNamedPx = 230;       ///< of the drawing, from which names and sizes have room
 
@@ -103,6 +103,10 @@ QString SectionView::threadWords() const {
                                         : tr("%1 of thread left").arg(length(*m_state.threadLeft));
 }
 
+QString SectionView::turnWords(double turns) const {
+    return std::abs(turns - 1) < 0.05 ? tr("1 turn") : tr("%1 turns").arg(local(units::number(turns, 2)));
+}
+
 QString SectionView::sentence() const {
     if (!m_travel.moves()) {
         if (m_travel.isPull)
@@ -119,8 +123,8 @@ QString SectionView::sentence() const {
         parts << tr("The springs push %1.").arg(local(units::show(*m_state.force, m_units)));
     const double at = m_travel.squeezedPlace(), place = m_slider->place();
     if (m_state.turns && *m_state.turns > 0.05) {
-        const QString turns = QLocale().toString(*m_state.turns, 'f', *m_state.turns < 10 ? 1 : 0);
-        parts << (place > at ? tr("Backed off %1 turns.").arg(turns) : tr("Turned in %1 turns.").arg(turns));
+        const QString turns = turnWords(*m_state.turns);
+        parts << (place > at ? tr("Backed off %1.").arg(turns) : tr("Turned in %1.").arg(turns));
     }
     if (const QString thread = threadWords(); !thread.isEmpty())
         parts << thread.left(1).toUpper() + thread.mid(1) + QLatin1Char('.');
@@ -242,7 +246,10 @@ void SectionView::paintSizes(QPainter& painter, const Section& section, const Se
             drawLine(painter, QRectF(a.x(), y - look.pxF(20), b.x() - a.x(), look.pxF(18)), Qt::AlignHCenter,
                      words, false);
         else
-            drawLine(painter, QRectF((a.x() + b.x() - wide) / 2, y + look.pxF(4), wide + 1, look.pxF(18)),
+            // Under the line, away from the plate.
+            drawLine(painter,
+                     QRectF(bold ? (a.x() + b.x() - wide) / 2 : b.x() - wide, y + look.pxF(4), wide + 1,
+                            look.pxF(18)),
                      Qt::AlignLeft, words, false);
     };
     const double foot = at.toScreen(0, -section.high).y();
@@ -257,128 +264,6 @@ void SectionView::paintSizes(QPainter& painter, const Section& section, const Se
              tr("thread %1").arg(length(units::Length::fromMm(section.threadTo - section.threadFrom))), c.ink,
              y, false);
     }
-}
-
-void SectionView::paintStops(QPainter& painter) {
-    const Look& look = Look::now();
-    const Palette& c = look.colours();
-    const QRectF box = body();
-    double y = m_slider->geometry().bottom() + 1;
-    if (!m_travel.moves()) {
-        y = m_slider->y() + look.pxF(4);
-        painter.setFont(look.font(Type::Label));
-        painter.setPen(c.muted);
-        const int lines = isTall() ? 4 : 2;
-        drawWrapped(painter, wrapText(sentence(), painter.font(), box.width(), lines), {box.left(), y});
-        return;
-    }
-    struct Stop {
-        double place;
-        QString name, figure, below;
-        QColor belowColour;
-        Qt::Alignment side;
-    };
-    const double at = m_travel.squeezedPlace();
-    std::vector<Stop> stops;
-    const auto add = [&](double place, const QString& name, Qt::Alignment side) {
-        const StackState s = stateAt(m_travel, place);
-        const auto figure = m_travel.isPull ? units::Length::fromMm(m_travel.squeeze - s.towardsHub)
-                                            : s.springLength.value_or(units::Length());
-        stops.push_back({place, name, length(figure), QString(), c.ink, side});
-        if (place == at && s.shortOfSolid && !m_travel.isPull) {
-            const bool solid = s.coils == spring::Coils::Solid, tight = s.coils == spring::Coils::Tight;
-            stops.back().below = solid   ? tr("solid before that")
-                                 : tight ? tr("tight, %1 to solid").arg(length(*s.shortOfSolid))
-                                         : tr("%1 short of solid").arg(length(*s.shortOfSolid));
-            stops.back().belowColour = solid ? c.breaks.text : tight ? c.thin.text : c.ink;
-        } else if (place == 1 && s.threadLeft) {
-            const bool ends = s.threadLeft->mm() < 0;
-            stops.back().below = ends ? tr("thread ends %1 too soon").arg(length(-*s.threadLeft))
-                                      : tr("%1 of thread left").arg(length(*s.threadLeft));
-            if (ends)
-                stops.back().belowColour = c.breaks.text;
-        }
-    };
-    if (m_travel.isPull)
-        add(0, tr("seated"), Qt::AlignLeft);
-    else if (at > 0)
-        add(0, tr("assembled"), Qt::AlignLeft);
-    if (!m_travel.isPull)
-        add(at, tr("squeezed"), at <= 0 ? Qt::AlignLeft : at >= 1 ? Qt::AlignRight : Qt::AlignHCenter);
-    if (m_travel.release)
-        add(1, m_travel.isPull ? tr("off") : tr("free"), Qt::AlignRight);
-    // Name and figure, where all of them have room; else without the unit; else the figures.
-    painter.setFont(look.font(Type::LabelBold));
-    const QFontMetricsF boldMetrics(painter.font());
-    double all = 0, bare = 0;
-    for (const Stop& stop : stops) {
-        all = std::max(all, boldMetrics.horizontalAdvance(stop.name + QLatin1Char(' ') + stop.figure));
-        bare = std::max(bare, boldMetrics.horizontalAdvance(stop.name + QLatin1Char(' ') +
-                                                            stop.figure.section(QChar(0xA0), 0, 0)));
-    }
-    const double room = box.width() * (at > 0 && at < 1 ? 0.27 : 0.48);
-    double figures = 0;
-    for (const Stop& stop : stops)
-        figures = std::max(figures, boldMetrics.horizontalAdvance(stop.figure));
-    if (figures > room) {
-        // Not even those: only where it stands now.
-        const QString words = m_state.springLength ? length(*m_state.springLength) : QString();
-        const double wide = boldMetrics.horizontalAdvance(words);
-        const double x = m_slider->x() + m_slider->xOf(m_slider->place()) - wide / 2;
-        painter.setPen(c.touch);
-        drawLine(painter,
-                 QRectF(std::clamp(x, box.left(), std::max(box.left(), box.right() - wide)), y, wide + 1,
-                        look.pxF(20)),
-                 Qt::AlignLeft, words, false);
-        return;
-    }
-    for (const Stop& stop : stops) {
-        const bool here = std::abs(stop.place - m_slider->place()) < 0.002;
-        painter.setFont(look.font(here ? Type::LabelBold : Type::Label));
-        const QFontMetricsF metrics(painter.font());
-        const double x = m_slider->x() + m_slider->xOf(stop.place);
-        const auto boxFor = [&](double wide, double top) {
-            const double left = stop.side & Qt::AlignLeft    ? box.left() + look.pxF(4)
-                                : stop.side & Qt::AlignRight ? box.right() - wide - look.pxF(4)
-                                                             : x - wide / 2;
-            return QRectF(left, top, wide + 1, look.pxF(20));
-        };
-        const QString words = all <= room ? stop.name + QLatin1Char(' ') + stop.figure
-                              : bare <= room
-                                  ? stop.name + QLatin1Char(' ') + stop.figure.section(QChar(0xA0), 0, 0)
-                                  : stop.figure;
-        painter.setPen(here ? c.touch : isTall() ? c.ink : c.muted);
-        drawLine(painter, boxFor(metrics.horizontalAdvance(words), y), Qt::AlignLeft, words, false);
-        if (!isTall() || stop.below.isEmpty())
-            continue;
-        painter.setFont(look.font(Type::Label));
-        painter.setPen(stop.belowColour);
-        const double wide = QFontMetricsF(painter.font()).horizontalAdvance(stop.below);
-        if (wide < box.width() * 0.48)
-            drawLine(painter, boxFor(wide, y + look.pxF(20)), Qt::AlignLeft, stop.below, false);
-    }
-    if (!isTall())
-        return;
-    // Turns of the nut between the stops, and what is so at the thumb.
-    painter.setFont(look.font(Type::Label));
-    painter.setPen(c.muted);
-    const auto turns = [&](double from, double to, double place, const QString& one, const QString& many) {
-        const StackState s = stateAt(m_travel, place);
-        if (!s.turns || *s.turns < 0.05 || to - from < 0.2)
-            return;
-        const QString words = std::abs(*s.turns - 1) < 0.05
-                                  ? one
-                                  : many.arg(QLocale().toString(*s.turns, 'f', *s.turns < 10 ? 1 : 0));
-        const double a = m_slider->x() + m_slider->xOf(from), b = m_slider->x() + m_slider->xOf(to);
-        drawLine(painter, QRectF(a, m_slider->y() - look.pxF(18), b - a, look.pxF(18)), Qt::AlignHCenter,
-                 words);
-    };
-    turns(0, at, at, tr("1 turn"), tr("%1 turns"));
-    if (m_travel.release)
-        turns(at, 1, 1, tr("1 turn back"), tr("%1 turns back"));
-    painter.setPen(c.ink);
-    drawLine(painter, QRectF(box.left() + look.pxF(4), y + look.pxF(41), box.width(), look.pxF(20)),
-             Qt::AlignLeft, sentence());
 }
 
 } // namespace pw::gui

@@ -40,12 +40,16 @@ private:
     void paintReadout(QPainter& painter, const QRectF& area, const SectionTransform& at,
                       const Section& section);
     void paintSizes(QPainter& painter, const Section& section, const SectionTransform& at);
+    struct Stop;
+    std::vector<Stop> stops() const;
     void paintStops(QPainter& painter);
+    void paintTurns(QPainter& painter);
     bool isTall() const;
     QString length(units::Length value) const;
     QString coilWords() const;
     QColor coilColour() const;
     QString threadWords() const;
+    QString turnWords(double turns) const;
     QString sentence() const;
 
     job::Job m_job;

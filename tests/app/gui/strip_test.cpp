@@ -1,5 +1,6 @@
 #include "app/gui/panels/figures_panel.h"
 #include "app/gui/panels/lower_strip.h"
+#include "app/gui/panels/top_bar.h"
 #include "app/gui/panels/verdict_panel.h"
 #include "app/gui/views/bent_view.h"
 #include "app/gui/views/curve_view.h"
@@ -91,6 +92,13 @@ TEST_F(StripTest, folds_by_itself_in_a_low_window_and_stays_as_the_user_wants_it
     EXPECT_FALSE(strip().isFolded());
     window->resize(1366, 680);
     QTest::qWait(20);
+    EXPECT_FALSE(strip().isFolded());
+}
+
+TEST_F(StripTest, does_not_fold_because_a_notice_comes_and_goes) {
+    window->document().edit("nonsense", "kept", "Nonsense");
+    QTest::qWait(20);
+    ASSERT_TRUE(window->notice().isVisible());
     EXPECT_FALSE(strip().isFolded());
 }
 

@@ -4,6 +4,7 @@
 #include "tests/app/gui/support/fake_engine.h"
 
 #include <cmath>
+#include <filesystem>
 #include <gtest/gtest.h>
 
 namespace pw::gui {
@@ -156,6 +157,33 @@ TEST(Section, of_a_job_with_nothing_in_it_is_still_a_drawing) {
     EXPECT_TRUE(std::isfinite(sectionBounds(nothing, travel).width()));
     EXPECT_FALSE(stateAt(travel, 0).springLength);
     EXPECT_FALSE(stateAt(travel, 0).force);
+}
+
+TEST(Section, of_every_sample_is_whole_at_every_place) {
+    int samples = 0;
+    for (const auto& file : std::filesystem::directory_iterator(PW_SAMPLES)) {
+        if (!file.path().string().ends_with(".plate.json"))
+            continue;
+        ++samples;
+        const job::Job job = jobfile::readJob(*jobfile::loadTree(file.path())).job;
+        const StackTravel travel = stackTravel(job, nullptr);
+        for (int i = 0; i <= 10; ++i) {
+            const Section s = sectionAt(job, travel, i / 10.0);
+            EXPECT_TRUE(s.find(SectionPart::Role::Plate)) << file.path();
+            EXPECT_TRUE(s.find(SectionPart::Role::Screw)) << file.path();
+            for (const auto& part : s.parts) {
+                EXPECT_TRUE(std::isfinite(part.x0) && std::isfinite(part.high)) << file.path();
+                EXPECT_LT(part.x0, part.x1) << file.path();
+                EXPECT_LT(part.low, part.high) << file.path();
+            }
+            // No coil runs into the next one or out of its spring.
+            for (std::size_t k = 2; k < s.coils.size(); ++k)
+                if (s.coils[k].spring == s.coils[k - 2].spring) {
+                    EXPECT_GE(s.coils[k].x - s.coils[k - 2].x, 0.8 * s.coils[k].wire) << file.path();
+                }
+        }
+    }
+    EXPECT_GE(samples, 8);
 }
 
 TEST(CoilPlaces, lie_side_by_side_when_solid_and_touch_both_ends) {
