@@ -2,6 +2,8 @@
 
 #include "app/gui/panels/lower_strip.h"
 #include "app/gui/settings/settings.h"
+#include "app/gui/views/bent_view.h"
+#include "app/gui/views/curve_view.h"
 #include "app/gui/widgets/look.h"
 
 #include <algorithm>
@@ -37,6 +39,9 @@ Stage::Stage(Document& document, LadderFunction ladder, QWidget* parent)
     });
     connect(m_plan, &PlanView::viewChanged, m_strip,
             [this](PlanView::View view) { m_strip->showLoad(view == PlanView::View::Bent); });
+    connect(m_strip->curve(), &CurveView::factorChanged, m_plan->bent(), [this](double factor) {
+        m_plan->bent()->setLoad(factor, m_strip->curve()->curve().bendShare(factor));
+    });
     connect(this, &QSplitter::splitterMoved, this, [this] {
         if (!m_strip->isFolded())
             m_height = static_cast<int>(m_strip->height() / Look::now().scale());

@@ -80,6 +80,21 @@ void BentView::setReport(std::shared_ptr<const engine::Report> report, const job
     update();
 }
 
+void BentView::setLoad(double factor, double share) {
+    if (factor == m_load && share == m_share)
+        return;
+    m_load = factor;
+    m_share = share;
+    m_rest.start();
+    settle();
+    update();
+}
+
+void BentView::focusInEvent(QFocusEvent* event) {
+    m_byKeyboard = event->reason() == Qt::TabFocusReason || event->reason() == Qt::BacktabFocusReason;
+    update();
+}
+
 void BentView::setStep(int step) {
     step = std::clamp(step, 0, lastStep());
     m_step = step;
@@ -122,7 +137,8 @@ void BentView::settle() {
     m_slider->setGeometry(QRectF(over ? look.pxF(10) : taken, height() - look.pxF(over ? 88 : 46),
                                  std::max(wide, look.pxF(60)), look.pxF(30))
                               .toRect());
-    const double grow = times(), half = m_thickness / 2;
+    // Less load does not bring it nearer: what is drawn smaller is bent less.
+    const double grow = times() * std::max(m_share, 1.0), half = m_thickness / 2;
     m_camera.fit(m_shape.radius, m_shape.low * grow - half, m_shape.high * grow + half, sheet());
 }
 
@@ -222,12 +238,12 @@ void BentView::paintEvent(QPaintEvent*) {
                           legend);
     }
     paintWords(painter);
-    if (hasFocus())
+    if (hasFocus() && m_byKeyboard)
         drawFocusRing(painter, QRectF(rect()).adjusted(1, 1, -1, -1), look.pxF(3));
 }
 
 void BentView::paintFlatRim(QPainter& painter) {
-    if (m_step == 0 && m_shape.most < 1e-3)
+    if (m_shape.most * times() * m_share < 1e-3)
         return;
     const Palette& c = Look::now().colours();
     QPen pen(c.muted, 1.2);
@@ -263,12 +279,14 @@ void BentView::paintPlate(QPainter& painter) {
     Camera camera = m_camera;
     camera.scale *= zoom;
     camera.centre *= zoom;
-    m_raster.draw(m_shape, camera, m_thickness, times(), size() * zoom);
+    m_raster.draw(m_shape, camera, m_thickness, times() * m_share, size() * zoom);
     BentRaster::Paint paint;
     for (int i = 0; i < kScaleBands; ++i)
         paint.bands.push_back(bandColour(look.tone(), i).rgba());
-    paint.top = m_scale.top > 0 ? m_scale.top : 1;
-    paint.yield = m_scale.yield;
+    // The solved stress rises with the load; the scale stays.
+    const double load = std::max(m_load, 1e-6);
+    paint.top = (m_scale.top > 0 ? m_scale.top : 1) / load;
+    paint.yield = m_scale.yield / load;
     paint.hatch = hatchColour().rgba();
     paint.rimWall = mixed(c.steel, c.ground, 0.25).rgba();
     paint.holeWall = (c.tone == Tone::Dark ? mixed(c.ground, c.steel, 0.4) : c.steelEdge).rgba();
@@ -282,8 +300,8 @@ void BentView::paintPlate(QPainter& painter) {
 }
 
 std::optional<QPointF> BentView::worstSpot() const {
-    if (!m_report || !m_report->plate.field || m_drag)
-        return {};
+    if (!m_report || !m_report->plate.field || m_drag || m_load != 1)
+        return {}; // its figure is that of full load
     const shape::Point at = m_report->plate.field->peakAt;
     // The bend there is that of the nearest point of the shape.
     const BentShape::Point* nearest = nullptr;
@@ -297,7 +315,7 @@ std::optional<QPointF> BentView::worstSpot() const {
     }
     if (!nearest)
         return {};
-    const auto seen = m_camera.see(nearest->x, nearest->y, nearest->w * times() + m_thickness / 2);
+    const auto seen = m_camera.see(nearest->x, nearest->y, nearest->w * times() * m_share + m_thickness / 2);
     const double zoom = devicePixelRatioF() * m_over;
     const int x = static_cast<int>(seen.x * zoom), y = static_cast<int>(seen.y * zoom);
     if (x < 0 || y < 0 || x >= m_raster.size().width() || y >= m_raster.size().height())
@@ -337,7 +355,8 @@ void BentView::paintWords(QPainter& painter) {
     painter.setPen(c.muted);
     if (!m_report || !m_report->load.total)
         return;
-    const QString load = tr("Full load, %1").arg(local(units::show(m_report->load.total->high, m_units)));
+    const QString force = local(units::show(m_report->load.total->high * m_load, m_units));
+    const QString load = m_load == 1 ? tr("Full load, %1").arg(force) : tr("Load %1").arg(force);
     const QRectF line(m_head.right() + look.pxF(12), m_head.y(), width() - m_head.right() - look.pxF(26),
                       m_head.height());
     if (QFontMetricsF(painter.font()).horizontalAdvance(load) <= line.width())

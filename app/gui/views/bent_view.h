@@ -25,6 +25,8 @@ public:
 
     void setUnits(units::System system);
     void setReport(std::shared_ptr<const engine::Report> report, const job::Job& job);
+    /// The load that is drawn, over full load, and the bend there over the solved one.
+    void setLoad(double factor, double share);
     /// What stands over the view at its top left.
     void setHead(const QRect& taken);
 
@@ -41,7 +43,7 @@ protected:
     void mouseReleaseEvent(QMouseEvent*) override;
     void mouseDoubleClickEvent(QMouseEvent*) override;
     void keyPressEvent(QKeyEvent* event) override;
-    void focusInEvent(QFocusEvent*) override { update(); }
+    void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent*) override { update(); }
 
 private:
@@ -65,10 +67,12 @@ private:
     double m_thickness = 0;
     Camera m_camera = Camera::first();
     int m_step = 0, m_clear = 0;
+    double m_load = 1, m_share = 1;
     bool m_chosen = false; ///< the user said how much larger
     BentRaster m_raster;
     int m_over = 2; ///< of the last picture
     QRect m_head;
+    bool m_byKeyboard = false;
     QTimer m_rest; ///< while it is turned a large view is drawn coarser
     std::optional<QPointF> m_drag;
     StopSlider* m_slider;

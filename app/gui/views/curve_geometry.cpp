@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace pw::gui {
 
@@ -29,6 +30,44 @@ std::optional<double> LoadCurve::factorAt(double deflectionMm) const {
         }
     }
     return {};
+}
+
+double LoadCurve::nearestFactor(double across, double up, double pxPerMm, double pxPerFactor) const {
+    double best = 0, least = std::numeric_limits<double>::max();
+    for (std::size_t i = 1; i < points.size(); ++i) {
+        const double ax = points[i - 1].deflectionMm * pxPerMm, ay = points[i - 1].factor * pxPerFactor;
+        const double dx = points[i].deflectionMm * pxPerMm - ax, dy = points[i].factor * pxPerFactor - ay;
+        const double length = dx * dx + dy * dy;
+        const double t =
+            length > 0 ? std::clamp(((across - ax) * dx + (up - ay) * dy) / length, 0.0, 1.0) : 0.0;
+        const double far = std::hypot(ax + t * dx - across, ay + t * dy - up);
+        if (far < least) {
+            least = far;
+            best = points[i - 1].factor + t * (points[i].factor - points[i - 1].factor);
+        }
+    }
+    return best;
+}
+
+double LoadCurve::nextMark(double factor, bool above) const {
+    double next = above ? lastFactor() : 0;
+    for (const auto& mark : marks) {
+        if (!mark.onCurve)
+            continue;
+        if (above && mark.factor > factor + 1e-9)
+            next = std::min(next, mark.factor);
+        else if (!above && mark.factor < factor - 1e-9)
+            next = std::max(next, mark.factor);
+    }
+    return next;
+}
+
+double LoadCurve::bendShare(double factor) const {
+    if (isEmpty() || !(points[1].factor > 0) || !(points[1].deflectionMm > 0))
+        return factor;
+    const double elastic = points[1].deflectionMm / points[1].factor;
+    const auto bent = deflectionAt(factor);
+    return bent ? *bent / elastic : factor; // past folding only the solved shape is known
 }
 
 LoadCurve loadCurve(const engine::Report& report) {

@@ -31,6 +31,15 @@ struct LoadCurve {
     std::optional<double> deflectionAt(double factor) const;
     /// The other way.
     std::optional<double> factorAt(double deflectionMm) const;
+    /// Load of the place on the curve that is nearest to a place on the screen: `across` px along the bend,
+    /// `up` px along the load, from where both are nothing.
+    double nearestFactor(double across, double up, double pxPerMm, double pxPerFactor) const;
+    /// The next mark (or end) above or below a load.
+    double nextMark(double factor, bool above) const;
+    /// Bend at a load over what it would be at full load if nothing yielded (the start of the curve, drawn
+    /// out). By this the solved elastic shape is drawn larger or smaller; past yield it is that shape still.
+    double bendShare(double factor) const;
+    double lastFactor() const { return points.empty() ? 0 : points.back().factor; }
 };
 
 /// The load of proving over the design load. MODEL: proof load.

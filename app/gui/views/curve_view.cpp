@@ -8,7 +8,10 @@
 #include <algorithm>
 #include <cmath>
 #include <QFontMetricsF>
+#include <QKeyEvent>
+#include <QLineF>
 #include <QLocale>
+#include <QMouseEvent>
 #include <QPainter>
 #include <QPainterPath>
 
@@ -30,7 +33,7 @@ struct CurveView::Axes {
 };
 
 CurveView::CurveView(QWidget* parent) : StripPane(tr("Load against bend"), parent) {
-    setFocusPolicy(Qt::TabFocus);
+    setFocusPolicy(Qt::StrongFocus);
 }
 
 void CurveView::setUnits(units::System system) {
@@ -42,8 +45,73 @@ void CurveView::setUnits(units::System system) {
 void CurveView::setReport(std::shared_ptr<const engine::Report> report) {
     m_report = std::move(report);
     m_curve = m_report ? loadCurve(*m_report) : LoadCurve{};
+    if (m_factor > m_curve.lastFactor())
+        m_factor = 1;
     setAccessibleDescription(words());
     update();
+    Q_EMIT factorChanged(m_factor);
+}
+
+void CurveView::setFactor(double factor) {
+    if (m_curve.isEmpty())
+        return;
+    factor = std::clamp(factor, 0.0, m_curve.lastFactor());
+    if (factor == m_factor)
+        return;
+    m_factor = factor;
+    setAccessibleDescription(nowWords() + QStringLiteral(". ") + words());
+    update();
+    Q_EMIT factorChanged(m_factor);
+}
+
+void CurveView::mousePressEvent(QMouseEvent* event) {
+    if (event->button() == Qt::LeftButton)
+        mouseMoveEvent(event);
+}
+
+void CurveView::mouseMoveEvent(QMouseEvent* event) {
+    if (!(event->buttons() & Qt::LeftButton) || m_curve.isEmpty() || isFolded())
+        return;
+    const Axes axes = this->axes();
+    const QPointF at = event->position() - axes.plot.bottomLeft();
+    double factor = m_curve.nearestFactor(at.x(), -at.y(), axes.plot.width() / axes.mostMm,
+                                          axes.plot.height() / axes.mostFactor);
+    // It catches on the marks.
+    const QPointF now = axes.at(factor, m_curve.deflectionAt(factor).value_or(0));
+    for (const auto& mark : m_curve.marks)
+        if (mark.onCurve &&
+            QLineF(axes.at(mark.factor, mark.deflectionMm), now).length() < Look::now().pxF(4))
+            factor = mark.factor;
+    setFactor(factor);
+}
+
+void CurveView::keyPressEvent(QKeyEvent* event) {
+    const double step = m_curve.lastFactor() / 50;
+    switch (event->key()) {
+    case Qt::Key_Left:
+    case Qt::Key_Down:
+        setFactor(m_factor - step);
+        break;
+    case Qt::Key_Right:
+    case Qt::Key_Up:
+        setFactor(m_factor + step);
+        break;
+    case Qt::Key_PageUp:
+        setFactor(m_curve.nextMark(m_factor, true));
+        break;
+    case Qt::Key_PageDown:
+        setFactor(m_curve.nextMark(m_factor, false));
+        break;
+    case Qt::Key_Home:
+        setFactor(1);
+        break;
+    default:
+        QWidget::keyPressEvent(event);
+    }
+}
+
+QString CurveView::nowWords() const {
+    return tr("now %1, bent %2").arg(load(m_factor), bend(m_curve.deflectionAt(m_factor).value_or(0)));
 }
 
 bool CurveView::isLowerBound() const {
@@ -213,38 +281,34 @@ void CurveView::paintLine(QPainter& painter, const Axes& axes) {
 void CurveView::paintMarks(QPainter& painter, const Axes& axes) {
     const Look& look = Look::now();
     const Palette& c = look.colours();
-    painter.setFont(look.font(Type::Label));
-    // The names stand in a column at the right, each at its load as near as the others allow.
-    std::vector<double> wanted;
+    // The names stand in a column at the right, each at its load as near as the others allow. The load that
+    // is looked at is named over them; at rest that is full load itself.
+    struct Name {
+        QString words;
+        QPointF spot;
+        bool onCurve = true, isNow = false;
+        double wanted = 0;
+    };
+    const bool rests = m_factor == 1;
+    std::vector<Name> names;
+    for (const auto& mark : m_curve.marks) {
+        const QPointF spot = axes.at(mark.factor, mark.deflectionMm);
+        names.push_back({markName(mark.kind) + QStringLiteral(", ") + load(mark.factor), spot, mark.onCurve,
+                         rests && mark.kind == CurveMark::Kind::Design, axes.at(mark.factor, 0).y()});
+    }
     const double start = std::max(axes.plot.right() - axes.names, axes.plot.left() + look.pxF(30));
-    for (const auto& mark : m_curve.marks)
-        wanted.push_back(axes.at(mark.factor, 0).y());
     // Below the curve, which is lowest where the names begin.
     const double startMm = (start - axes.plot.left()) / axes.plot.width() * axes.mostMm;
     if (const auto factor = m_curve.factorAt(startMm))
-        for (double& y : wanted)
-            y = std::max(y, axes.at(*factor, 0).y() + look.pxF(16));
+        for (Name& name : names)
+            name.wanted = std::max(name.wanted, axes.at(*factor, 0).y() + look.pxF(16));
+    std::vector<double> wanted;
     // Equal places keep the order of the loads, the greatest on top.
-    for (std::size_t i = 0; i < wanted.size(); ++i)
-        wanted[i] -= 0.01 * static_cast<double>(i);
+    for (std::size_t i = 0; i < names.size(); ++i)
+        wanted.push_back(names[i].wanted - 0.01 * static_cast<double>(i));
     const auto middles = spread(wanted, look.pxF(19), axes.plot.top(), axes.plot.bottom() - look.pxF(2));
-    for (std::size_t i = 0; i < m_curve.marks.size(); ++i) {
-        const CurveMark& mark = m_curve.marks[i];
-        const bool design = mark.kind == CurveMark::Kind::Design;
-        const QColor colour = design ? c.touch : c.ink;
-        const QPointF spot = axes.at(mark.factor, mark.deflectionMm);
-        const QString words = markName(mark.kind) + QStringLiteral(", ") + load(mark.factor);
-        painter.setFont(look.font(design ? Type::LabelBold : Type::Label));
-        const double wide = QFontMetricsF(painter.font()).horizontalAdvance(words);
-        // Beside the curve where its flat end leaves no column free.
-        const double right = axes.plot.right() - look.pxF(2);
-        const double x = std::max(std::min(start, right - wide), axes.plot.left() + look.pxF(30));
-        const QRectF box(x, middles[i] - look.pxF(10), wide, look.pxF(19));
-        const QPointF lead(box.left() - look.pxF(4), box.center().y());
-        if (mark.onCurve && lead.x() > spot.x() + look.pxF(8)) {
-            painter.setPen(QPen(c.strongRule, 1));
-            painter.drawLine(spot, lead);
-        }
+    const double right = axes.plot.right() - look.pxF(2);
+    const auto drawWords = [&](const QRectF& box, const QString& words, const QColor& colour) {
         painter.setPen(Qt::NoPen);
         QColor ground = c.panel;
         ground.setAlphaF(0.8F);
@@ -252,13 +316,36 @@ void CurveView::paintMarks(QPainter& painter, const Axes& axes) {
         painter.drawRect(box);
         painter.setPen(colour);
         drawLine(painter, box, Qt::AlignLeft, words, false);
-        if (!mark.onCurve)
-            continue;
-        painter.setPen(QPen(design ? c.panel : c.ink, look.pxF(1.8)));
-        painter.setBrush(design ? c.touch : c.panel);
-        const double r = look.pxF(design ? 6 : 4.5);
+    };
+    const auto drawDot = [&](QPointF spot, bool isNow) {
+        painter.setPen(QPen(isNow ? c.panel : c.ink, look.pxF(1.8)));
+        painter.setBrush(isNow ? c.touch : c.panel);
+        const double r = look.pxF(isNow ? 7 : 4.5);
         painter.drawEllipse(spot, r, r);
+    };
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        const Name& name = names[i];
+        painter.setFont(look.font(name.isNow ? Type::LabelBold : Type::Label));
+        const double wide = QFontMetricsF(painter.font()).horizontalAdvance(name.words);
+        const double x = std::max(std::min(start, right - wide), axes.plot.left() + look.pxF(30));
+        const QRectF box(x, middles[i] - look.pxF(10), wide, look.pxF(19));
+        const QPointF lead(box.left() - look.pxF(4), box.center().y());
+        if (name.onCurve && lead.x() > name.spot.x() + look.pxF(8)) {
+            painter.setPen(QPen(c.strongRule, 1));
+            painter.drawLine(name.spot, lead);
+        }
+        drawWords(box, name.words, name.isNow ? c.touch : c.ink);
+        if (name.onCurve)
+            drawDot(name.spot, name.isNow);
     }
+    if (rests)
+        return;
+    drawDot(axes.at(m_factor, m_curve.deflectionAt(m_factor).value_or(0)), true);
+    painter.setFont(look.font(Type::LabelBold));
+    const double wide = QFontMetricsF(painter.font()).horizontalAdvance(nowWords());
+    drawWords(
+        QRectF(std::max(right - wide, axes.plot.left()), axes.plot.top() - look.pxF(20), wide, look.pxF(19)),
+        nowWords(), c.touch);
 }
 
 } // namespace pw::gui

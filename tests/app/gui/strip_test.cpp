@@ -221,6 +221,25 @@ TEST_F(StripTest, puts_the_bent_plate_over_the_plan_and_the_load_below_it) {
     EXPECT_TRUE(strip().section()->isVisible());
 }
 
+TEST_F(StripTest, bends_the_plate_by_the_load_that_is_taken_on_the_curve) {
+    window->plan().setView(PlanView::View::Bent);
+    QTest::qWait(20);
+    auto* curve = strip().curve();
+    EXPECT_DOUBLE_EQ(curve->factor(), 1);
+    const QImage full = window->plan().bent()->grab().toImage();
+    curve->setFocus();
+    QTest::keyClick(curve, Qt::Key_PageDown);
+    EXPECT_DOUBLE_EQ(curve->factor(), 0);
+    QTest::qWait(200);
+    EXPECT_NE(window->plan().bent()->grab().toImage(), full);
+    QTest::keyClick(curve, Qt::Key_PageUp);
+    EXPECT_DOUBLE_EQ(curve->factor(), 1);
+    QTest::mouseClick(curve, Qt::LeftButton, {}, QPoint(curve->width() - 12, curve->height() / 3));
+    EXPECT_GT(curve->factor(), 1.25);
+    QTest::keyClick(curve, Qt::Key_Home);
+    EXPECT_DOUBLE_EQ(curve->factor(), 1);
+}
+
 TEST_F(StripTest, turns_the_bent_plate_with_the_mouse) {
     window->plan().setView(PlanView::View::Bent);
     auto* bent = window->plan().bent();

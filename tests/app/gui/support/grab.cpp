@@ -5,6 +5,7 @@
 #include "app/gui/panels/verdict_panel.h"
 #include "app/gui/settings/settings.h"
 #include "app/gui/views/bent_view.h"
+#include "app/gui/views/curve_view.h"
 #include "app/gui/views/ladder_view.h"
 #include "app/gui/views/plan_view.h"
 #include "app/gui/views/section_view.h"
@@ -228,6 +229,16 @@ int grabWindows(const QString& folder, const char* part) {
          .dark = true,
          .set = [](gui::Window& w) { w.plan().setView(View::Bent); },
          .sample = "mill_lane_six_pin_thin"},
+        {.name = "46_bent_less_load_light",
+         .set = [](gui::Window& w) { w.plan().setView(View::Bent); },
+         .sample = "mill_lane_six_pin_thin",
+         .last =
+             [](gui::Window& w) {
+                 w.strip().curve()->setFocus(Qt::TabFocusReason);
+                 for (int i = 0; i < 10; ++i)
+                     QTest::keyClick(w.strip().curve(), Qt::Key_Down);
+                 QTest::qWait(200);
+             }},
         {.name = "42_bent_2560_light",
          .size = {2560, 1440},
          .set = [](gui::Window& w) { w.plan().setView(View::Bent); },

@@ -49,6 +49,34 @@ TEST(LoadCurve, goes_both_ways_between_its_points) {
     EXPECT_FALSE(curve.factorAt(2));
 }
 
+TEST(LoadCurve, is_taken_hold_of_at_the_place_nearest_to_the_hand) {
+    const LoadCurve curve = loadCurve(bent());
+    // 100 px a mm, 10 px a full load: the point of 2 x full load lies at 30 across and 20 up.
+    EXPECT_NEAR(curve.nearestFactor(30, 20, 100, 10), 2, 1e-9);
+    EXPECT_NEAR(curve.nearestFactor(-50, -50, 100, 10), 0, 1e-9);
+    EXPECT_NEAR(curve.nearestFactor(1000, 30, 100, 10), 2.5, 1e-9);
+    // Halfway along the flat end, from below it.
+    EXPECT_NEAR(curve.nearestFactor(80.25, 20.0, 100, 10), 2.25, 0.01);
+}
+
+TEST(LoadCurve, goes_from_mark_to_mark) {
+    const LoadCurve curve = loadCurve(bent());
+    EXPECT_DOUBLE_EQ(curve.nextMark(1, true), 1.25);
+    EXPECT_DOUBLE_EQ(curve.nextMark(1.25, true), 1.5);
+    EXPECT_DOUBLE_EQ(curve.nextMark(1.5, true), 2.5);
+    EXPECT_DOUBLE_EQ(curve.nextMark(2.5, true), 2.5);
+    EXPECT_DOUBLE_EQ(curve.nextMark(1, false), 0);
+}
+
+TEST(LoadCurve, bends_as_the_load_until_it_yields_and_more_from_then_on) {
+    const LoadCurve curve = loadCurve(bent());
+    EXPECT_NEAR(curve.bendShare(0.5), 0.5, 1e-12);
+    EXPECT_NEAR(curve.bendShare(1), 1, 1e-12);
+    EXPECT_NEAR(curve.bendShare(2), 3, 1e-12); // 0.3 mm where 0.1 mm a full load would be 0.2
+    EXPECT_DOUBLE_EQ(curve.bendShare(4), 4); // it has folded long before: as solved
+    EXPECT_DOUBLE_EQ(LoadCurve{}.bendShare(1), 1);
+}
+
 TEST(LoadCurve, shows_a_set_only_when_there_is_one_to_see) {
     engine::Report r = bent();
     EXPECT_FALSE(loadCurve(r).setMm);
