@@ -63,11 +63,15 @@ double LoadCurve::nextMark(double factor, bool above) const {
 }
 
 double LoadCurve::bendShare(double factor) const {
-    if (isEmpty() || !(points[1].factor > 0) || !(points[1].deflectionMm > 0))
+    const double elastic = elasticMm();
+    if (!(elastic > 0))
         return factor;
-    const double elastic = points[1].deflectionMm / points[1].factor;
     const auto bent = deflectionAt(factor);
     return bent ? *bent / elastic : factor; // past folding only the solved shape is known
+}
+
+double LoadCurve::elasticMm() const {
+    return !isEmpty() && points[1].factor > 0 ? points[1].deflectionMm / points[1].factor : 0;
 }
 
 LoadCurve loadCurve(const engine::Report& report) {
@@ -90,6 +94,8 @@ LoadCurve loadCurve(const engine::Report& report) {
     std::ranges::stable_sort(curve.marks, {}, &CurveMark::factor);
     if (report.plate.setMm && *report.plate.setMm >= 0.005)
         curve.setMm = *report.plate.setMm;
+    if (const auto full = curve.deflectionAt(1); full && curve.setMm)
+        curve.restMm = std::max(0.0, *full - curve.elasticMm());
     curve.mostMm = 0;
     for (const auto& p : curve.points) {
         curve.mostFactor = std::max(curve.mostFactor, p.factor);

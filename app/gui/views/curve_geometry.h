@@ -20,11 +20,13 @@ struct CurveMark {
     bool operator==(const CurveMark&) const = default;
 };
 
+/// The bend is the mean lift of the loaded places (the stations) against the centre's bearing.
 struct LoadCurve {
     std::vector<engine::PlateReport::CurvePoint> points;
     double designN = 0;                ///< 0: not known, loads are then shown as factors
     std::vector<CurveMark> marks;      ///< by rising load
-    std::optional<double> setMm;       ///< of the design load, when there is any to see
+    std::optional<double> setMm;       ///< of the design load, anywhere, when there is any to see
+    std::optional<double> restMm;      ///< what of it the curve's own places keep, for drawing it let go
     double mostFactor = 1, mostMm = 1; ///< the plot's ends
     bool isEmpty() const { return points.size() < 2; }
     /// Deflection at a load, in straight lines between the points; nothing past the end.
@@ -39,6 +41,8 @@ struct LoadCurve {
     /// Bend at a load over what it would be at full load if nothing yielded (the start of the curve, drawn
     /// out). By this the solved elastic shape is drawn larger or smaller; past yield it is that shape still.
     double bendShare(double factor) const;
+    /// mm a full load where nothing yields yet; 0 when it is not known. Letting go runs back by it.
+    double elasticMm() const;
     double lastFactor() const { return points.empty() ? 0 : points.back().factor; }
 };
 

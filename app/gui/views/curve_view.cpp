@@ -160,7 +160,7 @@ CurveView::Axes CurveView::axes() const {
     axes.mostFactor = m_curve.mostFactor;
     axes.mostMm = m_curve.mostMm;
     axes.bendUnit = inch ? units::kMmPerInch : 1;
-    axes.bendName = inch ? tr("in, bore to rim") : tr("mm, bore to rim");
+    axes.bendName = inch ? tr("in, centre to stations") : tr("mm, centre to stations");
     if (m_curve.designN > 0) {
         const double full = m_curve.designN * m_curve.mostFactor;
         const double unit = inch ? units::kNewtonPerPoundForce : full >= 2000 ? 1000 : 1;
@@ -264,18 +264,16 @@ void CurveView::paintLine(QPainter& painter, const Axes& axes) {
     painter.setPen(pen);
     painter.setBrush(Qt::NoBrush);
     painter.drawPolyline(line);
-    if (!m_curve.setMm)
-        return;
-    const auto design = std::ranges::find(m_curve.marks, CurveMark::Kind::Design, &CurveMark::kind);
-    if (design == m_curve.marks.end() || !design->onCurve)
+    const auto design = m_curve.deflectionAt(1);
+    if (!m_curve.restMm || !design)
         return;
     // Letting go runs back to what stays.
     QPen back(c.sets.text, look.pxF(2));
     back.setDashPattern({4, 3});
     painter.setPen(back);
-    painter.drawLine(axes.at(1, design->deflectionMm), axes.at(0, *m_curve.setMm));
+    painter.drawLine(axes.at(1, *design), axes.at(0, *m_curve.restMm));
     painter.setPen(QPen(c.sets.text, look.pxF(5), Qt::SolidLine, Qt::FlatCap));
-    painter.drawLine(axes.at(0, 0), axes.at(0, *m_curve.setMm));
+    painter.drawLine(axes.at(0, 0), axes.at(0, *m_curve.restMm));
 }
 
 void CurveView::paintMarks(QPainter& painter, const Axes& axes) {

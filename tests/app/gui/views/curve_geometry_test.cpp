@@ -73,7 +73,7 @@ TEST(LoadCurve, bends_as_the_load_until_it_yields_and_more_from_then_on) {
     EXPECT_NEAR(curve.bendShare(0.5), 0.5, 1e-12);
     EXPECT_NEAR(curve.bendShare(1), 1, 1e-12);
     EXPECT_NEAR(curve.bendShare(2), 3, 1e-12); // 0.3 mm where 0.1 mm a full load would be 0.2
-    EXPECT_DOUBLE_EQ(curve.bendShare(4), 4); // it has folded long before: as solved
+    EXPECT_DOUBLE_EQ(curve.bendShare(4), 4);   // it has folded long before: as solved
     EXPECT_DOUBLE_EQ(LoadCurve{}.bendShare(1), 1);
 }
 
@@ -84,6 +84,10 @@ TEST(LoadCurve, shows_a_set_only_when_there_is_one_to_see) {
     EXPECT_FALSE(loadCurve(r).setMm);
     r.plate.setMm = 0.37;
     EXPECT_DOUBLE_EQ(*loadCurve(r).setMm, 0.37);
+    // Let go it runs back as steeply as it began: 0.16 mm at full load, of which 0.1 mm a full load is
+    // elastic.
+    r.plate.curve = {{0, 0}, {0.5, 0.05}, {1, 0.16}, {2, 2}};
+    EXPECT_NEAR(*loadCurve(r).restMm, 0.06, 1e-12);
 }
 
 TEST(LoadCurve, is_empty_without_a_field) {
