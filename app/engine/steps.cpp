@@ -214,19 +214,25 @@ private:
         if (!m_report.screw.ratedLoad)
             return;
         const units::Force rated = *m_report.screw.ratedLoad;
-        std::string text;
         if (m_report.screw.stopTorque)
-            text = "Stop at " + show(*m_report.screw.stopTorque, m_system) + " on the wrench";
-        if (m_job.ram && m_job.ram->area) {
-            const units::Stress pressure = rated / *m_job.ram->area;
-            text +=
-                (text.empty() ? "Stop at " : ", and at ") + pressureWords(pressure) + " on the ram's gauge";
+            add("Stop at " + show(*m_report.screw.stopTorque, m_system) + " on the wrench: that is " +
+                show(rated, m_system) + ". No longer wrench, no pipe.");
+        if (!m_job.ram) {
+            if (!m_report.screw.stopTorque)
+                add("Stop at " + show(rated, m_system) + ". No longer wrench, no pipe.");
+            return;
         }
-        if (text.empty())
-            text = "Stop at " + show(rated, m_system);
+        // Never past the ram's own capacity, nor what its valve lets through.
+        units::Force most = rated;
+        if (m_job.ram->capacity)
+            most = std::min(most, *m_job.ram->capacity);
+        if (const auto made = loadpath::ramForce(*m_job.ram))
+            most = std::min(most, *made);
+        if (m_job.ram->area)
+            add("Stop at " + pressureWords(most / *m_job.ram->area) + " on the ram's gauge: that is " +
+                show(most, m_system) + ".");
         else
-            text += ": that is " + show(rated, m_system);
-        add(text + ". No longer wrench, no pipe.");
+            add("Stop the ram at " + show(most, m_system) + ".");
     }
 
     /// As a ram's gauge shows it.
