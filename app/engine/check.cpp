@@ -516,12 +516,20 @@ private:
         m_report.screw.ratedLoad = rated.rating.rated;
         m_report.screw.stopTorque = rated.rating.stop;
         if (m_job.work == job::Work::Pull && m_job.ram && m_job.ram->area)
-            m_report.screw.stopPressure = rated.rating.rated / *m_job.ram->area;
+            m_report.screw.stopPressure = mostOfRam(rated.rating.rated) / *m_job.ram->area;
         m_report.screw.stamp = rated.rating.stamp;
         m_report.proof.load = rated.rating.proof;
         if (rated.rating.atProof)
             m_report.proof.torque = (rated.rating.atProof->low + rated.rating.atProof->high) / 2;
         showTables();
+    }
+
+    /// Never past the ram's own capacity, nor what its valve lets through.
+    Force mostOfRam(Force rated) const {
+        Force most = std::min(rated, m_job.ram->capacity.value_or(rated));
+        if (const auto made = loadpath::ramForce(*m_job.ram))
+            most = std::min(most, *made);
+        return most;
     }
 
     /// The plate as a gauge, the turns-and-torque card, and what is stored in the tool itself.

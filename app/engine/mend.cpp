@@ -38,8 +38,7 @@ int rankOf(Grade grade) {
 /// Does it take the plate's bending to know?
 bool hangsOnPlate(const std::string& id) {
     return (id.starts_with("plate.") && id != "plate.ligament") || id == "land.tilt" ||
-           id == "screw.hung_station" || id == "screw.torque_window" || id == "screw.overrun" ||
-           id == "flange.bending";
+           id == "screw.hung_station" || id == "screw.torque_window" || id == "screw.overrun";
 }
 
 bool isMended(const Report& report, const Check& check) {
@@ -116,20 +115,28 @@ private:
                 continue;
             if (++tries > kMostWholeTriesAValue)
                 return std::nullopt;
-            const Report* after = tried(trial, value);
+            const bool quick = leavesPlateAlone(trial.field) && !hangsOnPlate(check.id);
+            const Report* after = quick ? triedOnSamePlate(trial, value) : tried(trial, value);
             if (!after)
                 return std::nullopt;
-            if (isMended(*after, check) && rankOf(after->grade) <= rankOf(m_report.grade))
-                return Change{check.id, wordsFor(check, trial, value, *after), trial.field, value,
-                              after->grade};
+            const auto isGood = [&] {
+                return isMended(*after, check) && rankOf(after->grade) <= rankOf(m_report.grade);
+            };
+            if (!isGood())
+                continue;
+            if (quick) { // what it leaves of the whole is only known when all of it is checked again
+                after = wholly(trial, value);
+                if (!isGood())
+                    continue;
+            }
+            return Change{check.id, wordsFor(check, trial, value, *after), trial.field, value, after->grade};
         }
         return std::nullopt;
     }
 
     /// A look that costs no bending of the plate.
     bool mightMend(const Check& check, const Trial& trial, const std::string& value) {
-        job::Job changed = m_job;
-        trial.put(changed, value);
+        const job::Job changed = changedBy(trial, value);
         if (check.id == "plate.tip") { // statics: only the bearing matters
             const auto setup = loadpath::setUp(changed);
             return setup.bearing && check.margin && check.wanted && m_report.bearingOutside &&
@@ -140,17 +147,37 @@ private:
 
     /// The changed job checked whole, once; none when the search has cost enough.
     const Report* tried(const Trial& trial, const std::string& value) {
-        const std::string key = trial.field + "=" + value;
-        if (const auto known = m_tried.find(key); known != m_tried.end())
+        if (const auto known = m_tried.find(keyOf(trial, value)); known != m_tried.end())
             return &known->second;
-        job::Job changed = m_job;
-        trial.put(changed, value);
-        if (leavesPlateAlone(trial.field))
-            return &m_tried.emplace(key, withSamePlate(engine::check(changed, m_quick))).first->second;
         if (m_wholeChecks >= kMostWholeChecks)
             return nullptr;
         ++m_wholeChecks;
-        return &m_tried.emplace(key, engine::check(changed, m_whole)).first->second;
+        return wholly(trial, value);
+    }
+
+    const Report* wholly(const Trial& trial, const std::string& value) {
+        const auto [at, isNew] = m_tried.try_emplace(keyOf(trial, value));
+        if (isNew)
+            at->second = engine::check(changedBy(trial, value), m_whole);
+        return &at->second;
+    }
+
+    /// With the plate's own checks as they were.
+    const Report* triedOnSamePlate(const Trial& trial, const std::string& value) {
+        const auto [at, isNew] = m_triedQuickly.try_emplace(keyOf(trial, value));
+        if (isNew)
+            at->second = withSamePlate(engine::check(changedBy(trial, value), m_quick));
+        return &at->second;
+    }
+
+    static std::string keyOf(const Trial& trial, const std::string& value) {
+        return trial.field + "=" + value;
+    }
+
+    job::Job changedBy(const Trial& trial, const std::string& value) const {
+        job::Job changed = m_job;
+        trial.put(changed, value);
+        return changed;
     }
 
     /// Neither the plate nor what presses on it hangs on this figure: its bending need not be worked out
@@ -195,7 +222,7 @@ private:
     const job::Job& m_job;
     const Report& m_report;
     CheckOptions m_whole, m_quick;
-    std::map<std::string, Report> m_tried;
+    std::map<std::string, Report> m_tried, m_triedQuickly;
     int m_wholeChecks = 0;
 };
 

@@ -214,12 +214,25 @@ public:
                 [](Job& j, const std::string& v) { j.screw->nutHeight = lengthOf(v); });
     }
 
+    /// No deeper than what the screw enters is thick; as deep as you like in a shaft.
+    Length deepest(Length wanted) const {
+        const job::Into into = loadpath::intoOf(m_job);
+        job::Given<Length> thick;
+        if (into == job::Into::Bar && m_job.back)
+            thick = m_job.back->thickness;
+        else if (into == job::Into::Plate)
+            thick = m_job.plate.thickness;
+        else if (into == job::Into::Nut)
+            thick = screw().nutHeight;
+        return thick ? std::min(*thick, wanted) : wanted;
+    }
+
     void moreEngagement() {
         const auto on = thread();
         if (!on || !m_job.screw || !m_job.screw->engagement)
             return;
         add("screw.engagement", "Screw it in %1 deep",
-            lengthsUp(*m_job.screw->engagement, on->diameter * 2.5, m_job.preferred),
+            lengthsUp(*m_job.screw->engagement, deepest(on->diameter * 2.5), m_job.preferred),
             [](Job& j, const std::string& v) { j.screw->engagement = lengthOf(v); });
     }
 
@@ -329,8 +342,8 @@ public:
         const auto& now = nut ? m_job.screw->usableLength : m_job.screw->engagement;
         if (!now || *now >= needed)
             return;
-        const auto values =
-            lengthsUp(needed - stepAt(needed, m_job.preferred) * 0.5, needed * 1.2, m_job.preferred);
+        const Length most = nut ? needed * 1.2 : deepest(needed * 1.2);
+        const auto values = lengthsUp(needed - stepAt(needed, m_job.preferred) * 0.5, most, m_job.preferred);
         if (nut)
             add("screw.usable_length", "Use a screw with %1 of thread", values,
                 [](Job& j, const std::string& v) { j.screw->usableLength = lengthOf(v); });

@@ -214,17 +214,21 @@ private:
         if (!m_report.screw.ratedLoad)
             return;
         const units::Force rated = *m_report.screw.ratedLoad;
-        std::string text;
         if (m_report.screw.stopTorque)
-            text = "Stop at " + show(*m_report.screw.stopTorque, m_system) + " on the wrench";
+            add("Stop at " + show(*m_report.screw.stopTorque, m_system) + " on the wrench: that is " +
+                show(rated, m_system) + ". No longer wrench, no pipe.");
+        if (!m_job.ram) {
+            if (!m_report.screw.stopTorque)
+                add("Stop at " + show(rated, m_system) + ". No longer wrench, no pipe.");
+            return;
+        }
         if (m_report.screw.stopPressure)
-            text += (text.empty() ? "Stop at " : ", and at ") +
-                    units::showPressure(*m_report.screw.stopPressure, m_system) + " on the ram's gauge";
-        if (text.empty())
-            text = "Stop at " + show(rated, m_system);
+            add("Stop at " + units::showPressure(*m_report.screw.stopPressure, m_system) +
+                " on the ram's gauge: that is " +
+                show(*m_report.screw.stopPressure * *m_job.ram->area, m_system) + ".");
         else
-            text += ": that is " + show(rated, m_system);
-        add(text + ". No longer wrench, no pipe.");
+            add("Stop the ram at " + show(std::min(rated, m_job.ram->capacity.value_or(rated)), m_system) +
+                ".");
     }
 
     void heat() {

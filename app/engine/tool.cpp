@@ -134,6 +134,22 @@ std::vector<std::string> obstacles(const job::Job& tool, const job::Job& part, c
     return found;
 }
 
+/// What the rated load hangs on: the weakest member, or springs that go solid before it is reached.
+std::string firstToGive(const Report& report) {
+    const verdict::Check* weakest = nullptr;
+    for (const verdict::Check& check : report.checks)
+        if (check.kind == verdict::CheckKind::Force && check.grade != verdict::Grade::Incomplete &&
+            check.id != "plate.set" && check.marginOverWanted() &&
+            (!weakest || *check.marginOverWanted() < *weakest->marginOverWanted()))
+            weakest = &check;
+    if (!weakest || !report.screw.ratedLoad || !report.load.total)
+        return {};
+    const units::Force carried = report.load.total->high * *weakest->marginOverWanted();
+    if (*report.screw.ratedLoad < carried * (1 - 1e-6))
+        return "the springs of its own job, which go solid there; the tool itself carries more";
+    return weakest->title;
+}
+
 } // namespace
 
 ToolLimits limitsOf(const job::Job& tool, const CheckOptions& options) {
@@ -143,8 +159,7 @@ ToolLimits limitsOf(const job::Job& tool, const CheckOptions& options) {
     ToolLimits limits{tool.preferred, report.title, report.grade, report.reason};
     limits.rated = report.screw.ratedLoad;
     limits.stop = report.screw.stopTorque;
-    if (const verdict::Check* weakest = report.find(report.weakest))
-        limits.ratedBy = weakest->title;
+    limits.ratedBy = firstToGive(report);
     int loaded = static_cast<int>(report.stations.size());
     if (!tool.stations.loaded.empty())
         loaded = static_cast<int>(std::count(tool.stations.loaded.begin(), tool.stations.loaded.end(), true));

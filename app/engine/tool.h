@@ -17,7 +17,7 @@ struct ToolLimits {
     verdict::Grade grade = verdict::Grade::Incomplete; ///< on its own job
     std::string reason;
     Found<units::Force> rated, perStation; ///< in all, and at each station that carries
-    std::string ratedBy;                   ///< title of the check that gives first
+    std::string ratedBy;                   ///< title of the check that gives first, or that the springs bind
     Found<units::Torque> stop;
 };
 ToolLimits limitsOf(const job::Job& tool, const CheckOptions& options = {});

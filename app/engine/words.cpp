@@ -66,7 +66,9 @@ std::string list(const std::string& title, const std::vector<std::string>& lines
         return {};
     std::string out = "\n" + title + "\n";
     for (std::size_t i = 0; i < lines.size(); ++i)
-        out += wrapped(numbered ? padded("  " + std::to_string(i + 1) + ".", 5) : "  - ", lines[i]);
+        out +=
+            wrapped(numbered ? padded("  " + std::to_string(i + 1) + ".", lines.size() > 9 ? 6 : 5) : "  - ",
+                    lines[i]);
     return out;
 }
 

@@ -16,6 +16,7 @@ using verdict::CheckKind;
 constexpr double kBearingOfYield = 1.8; ///< AISC 360 J7, from memory
 constexpr double kClearanceHole =
     1.1; ///< a hole to pass the screw, over its diameter; ISO 273 medium, from memory
+constexpr const char* kHammerWords = "; 1.5 x for hammering";
 constexpr const char* kBearingSource = "AISC 360 J7, bearing 1.8 x yield (from memory); ";
 
 units::Area ring(Length outside, Length inside) {
@@ -35,6 +36,17 @@ Check bearingCheck(const std::string& id, const std::string& member, const std::
                   ", " + show(area) + ", against 1.8 x yield " + show(on.yield) + " (" + on.name + ")";
     check.source = kBearingSource + on.source;
     return check;
+}
+
+/// What dents first where a screw or bolt presses on steel.
+material::Material weakerOf(material::Material steel, const std::optional<material::ScrewGrade>& screw,
+                            const std::string& rod = "screw") {
+    if (screw && screw->yield < steel.yield) {
+        steel.yield = screw->yield;
+        steel.name = "the " + rod + ", " + screw->name;
+        steel.source = screw->source;
+    }
+    return steel;
 }
 
 Check barBending(const job::Job& job, const Setup& setup, const material::Material& steel, Force load,
@@ -95,9 +107,13 @@ void barChecks(const job::Job& job, const Setup& setup, Force load, double s, Me
         return;
     }
     if (screwPushes(job)) {
-        out.checks.push_back(bearingCheck(id, member, title, load,
-                                          pointDiameterOf(job, *setup.members.thread), {}, *steel, s,
-                                          job.preferred));
+        const double hammer = hammerFactorOf(job);
+        Check check =
+            bearingCheck(id, member, title, load * hammer, pointDiameterOf(job, *setup.members.thread), {},
+                         weakerOf(*steel, setup.members.screw), s, job.preferred);
+        if (hammer > 1)
+            check.basis += kHammerWords;
+        out.checks.push_back(check);
         return;
     }
     // The head or nut behind the bar: its face, no washer counted.
@@ -211,12 +227,14 @@ MemberChecks pointChecks(const job::Job& job, const Setup& setup, Force load, do
     const auto shaft = shaftSteel(job, out);
     if (!shaft)
         return out;
-    material::Material weaker = *shaft;
-    if (setup.members.screw && setup.members.screw->yield < weaker.yield) {
-        weaker.yield = setup.members.screw->yield;
-        weaker.name = "the screw, " + setup.members.screw->name;
-        weaker.source = setup.members.screw->source;
-    }
+    // On a stop bolt the point stands on its head; a soft one is dented before the shaft.
+    std::optional<material::ScrewGrade> bolt;
+    if (onBolt)
+        if (const auto thread = thread::parse(job.back->thread))
+            if (const auto grade =
+                    material::findScrewGrade(job.back->grade.empty() ? "unknown" : job.back->grade, *thread))
+                bolt = *grade;
+    const material::Material weaker = weakerOf(weakerOf(*shaft, bolt, "stop bolt"), setup.members.screw);
     const double hammer = hammerFactorOf(job);
     Check check = bearingCheck("point.bearing", "screw point", "Screw point on the shaft", load * hammer,
                                point, bore, weaker, s, job.preferred);
@@ -227,7 +245,7 @@ MemberChecks pointChecks(const job::Job& job, const Setup& setup, Force load, do
                       " across: it has nothing to push on; put a plug or a stop bolt in the shaft's end";
         check.source = "geometry";
     } else if (hammer > 1) {
-        check.basis += "; 1.5 x for hammering";
+        check.basis += kHammerWords;
     }
     out.checks.push_back(check);
     return out;

@@ -17,11 +17,11 @@ namespace {
 
 using verdict::CheckKind;
 
-constexpr double kBearingOfYield = 1.8;        ///< AISC 360 J7, from memory
-constexpr double kPassRoom = 0.4;              ///< mm, ISO 273 fine from M8 to M12, from memory
-constexpr double kEdgeOfDiameter = 1.25;       ///< AISC 360 Table J3.4, from memory
-constexpr double kFaceOfDiameter = 1.5 * 0.95; ///< nut face where no table has the nut, from memory
-constexpr const char* kWeakestHub = "EN-GJL-200";
+constexpr double kBearingOfYield = 1.8;          ///< AISC 360 J7, from memory
+constexpr double kPassRoom = 0.4;                ///< mm, ISO 273 fine from M8 to M12, from memory
+constexpr double kEdgeOfDiameter = 1.25;         ///< AISC 360 Table J3.4, from memory
+constexpr double kFaceOfDiameter = 1.5 * 0.95;   ///< nut face where no table has the nut, from memory
+constexpr const char* kWeakestHub = "cast iron"; ///< its weakest grade
 
 /// A rod's thread and grade, or why not.
 struct Rod {
@@ -73,6 +73,13 @@ Check tensionCheck(const std::string& id, const std::string& member, const std::
     check.source = "stress area ASME B1.1 / ISO 898-1; uneven share: common practice, no published source; " +
                    rod.grade->source;
     return check;
+}
+
+/// One bolt at each station that is not left empty.
+int carryingStations(const job::Stations& stations) {
+    if (!stations.loaded.empty())
+        return static_cast<int>(std::count(stations.loaded.begin(), stations.loaded.end(), true));
+    return !stations.at.empty() ? static_cast<int>(stations.at.size()) : stations.count.value_or(0);
 }
 
 std::optional<Length> stationRadius(const job::Job& job) {
@@ -157,8 +164,7 @@ MemberChecks boltChecks(const job::Job& job, Force load, double s, double streng
     const Rod rod = rodOf(bolts.thread, bolts.grade, "hub.bolts", strength, out);
     int count = bolts.count.value_or(0);
     if (count == 0)
-        count = !job.stations.at.empty() ? static_cast<int>(job.stations.at.size())
-                                         : job.stations.count.value_or(0);
+        count = carryingStations(job.stations);
     if (!rod.thread || !rod.grade || count <= 0) {
         const std::string what = count <= 0 ? "how many bolts go into the hub is not given: count them"
                                  : !rod.thread

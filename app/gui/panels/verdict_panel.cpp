@@ -55,7 +55,10 @@ public:
             m_ratedOther = shown(s.ratedLoad, other(system));
             if (s.torque) {
                 const QString torque = shown(s.torque, system);
-                m_short = s.stopTorque && *s.stopTorque < *s.torque;
+                // What only the tool could make need not be reached.
+                const std::string& source = report->load.source;
+                const bool reached = source == "springs" || source == "given" || source == "hub";
+                m_short = reached && s.stopTorque && *s.stopTorque < *s.torque;
                 const bool squeeze = report->load.source == "springs";
                 m_brief = squeeze ? VerdictPanel::tr("Full squeeze takes %1.").arg(torque)
                                   : VerdictPanel::tr("Full load takes %1.").arg(torque);

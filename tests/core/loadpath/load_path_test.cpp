@@ -99,7 +99,7 @@ TEST(LoadPath, RatesTheToolFromAllChecksAndStopsBeforeTheSpringsBind) {
     const job::Job made = whole();
     const auto pack = pw::spring::packLoads(made);
     const LoadPath path = loadPath(made, pack, kLigaments);
-    const RatedLoadPath rated = rate(made, pack, path, path.checks);
+    const RatedLoadPath rated = rate(made, pack, path.torque, path.checks);
     ASSERT_TRUE(rated.rating.known);
     // Low springs at 45 mm: 6 x (1100 + 15 x 12) = 7680 N; the load is 7488 N; steel carries far more.
     EXPECT_EQ(rated.rating.ratedBy, "load.coil_bind");
@@ -137,7 +137,7 @@ TEST(LoadPath, WithoutALoadNothingIsJudgedOnStrength) {
             EXPECT_EQ(check.grade, Grade::Incomplete) << check.id;
         }
     EXPECT_EQ(find(path.checks, "land.width")->grade, Grade::Holds) << "room needs no load";
-    EXPECT_FALSE(rate(made, pack, path, path.checks).rating.known);
+    EXPECT_FALSE(rate(made, pack, path.torque, path.checks).rating.known);
 }
 
 TEST(LoadPath, WhatIsNotGivenIsTakenAsTheWeakestAndSaid) {

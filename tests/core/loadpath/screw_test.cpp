@@ -69,6 +69,50 @@ TEST(Screw, IsJudgedOnItsYieldWithNumbersAndSource) {
     EXPECT_EQ(screwStressCheck(m20(105000, 0.16)).grade, Grade::Breaks); // 558 MPa: 1.18
 }
 
+/// By hand on d = sqrt(4 x 244.8 / pi) = 17.655 mm: pi d^3 / 32 = 540.2 mm3, so 100 N.m bend with 185.1 MPa.
+TEST(Screw, BendingAddsToThePullOnTheSameSection) {
+    ScrewInputs in = m20(49000, 0.16);
+    const ScrewStress straight = screwStress(in);
+    in.bending = Torque::fromNm(100);
+    const ScrewStress bent = screwStress(in);
+    EXPECT_NEAR(bent.bending.mpa(), 185.1, 0.3);
+    EXPECT_NEAR(bent.tension.mpa(), straight.tension.mpa(), 1e-9);
+    EXPECT_NEAR(bent.together.mpa(), std::hypot(200.2 + 185.1, std::sqrt(3.0) * 96.1), 1.0);
+    EXPECT_NE(screwStressCheck(in).basis.find("bending"), std::string::npos);
+}
+
+TEST(Screw, ThrustIsJudgedAsPullIs) {
+    ScrewInputs in = m20(49000, 0.16);
+    const Check drawn = screwStressCheck(in);
+    in.pushes = true;
+    const Check pushed = screwStressCheck(in);
+    EXPECT_EQ(*drawn.margin, *pushed.margin);
+    EXPECT_NE(pushed.basis.find("thrust"), std::string::npos);
+}
+
+/// Common practice, no published source (MODEL 4).
+TEST(Screw, HammeringCountsHalfAsMuchAgain) {
+    ScrewInputs in = m20(40000, 0.16);
+    in.hammer = 1.5;
+    EXPECT_NEAR(*screwStressCheck(in).margin, *screwStressCheck(m20(60000, 0.16)).margin, 1e-9);
+    EXPECT_NE(screwStressCheck(in).basis.find("hammering"), std::string::npos);
+}
+
+/// Full plastic moment of a round bar over its first yield 16/(3 pi) = 1.698 (Roark 7th ed. Table A.1).
+TEST(HungScrew, CountsItsBendingByTheFullPlasticMomentAndWantsLess) {
+    ScrewInputs in = m20(49000, 0.16);
+    in.bending = Torque::fromNm(100);
+    const Check check = hungScrewCheck(in, 2, {10, 0});
+    EXPECT_NEAR(*check.demand, std::hypot(200.2 + 185.1 / 1.698, std::sqrt(3.0) * 96.1), 1.0);
+    EXPECT_EQ(*check.wanted, 1.5);
+    EXPECT_EQ(check.grade, Grade::Holds); // 660 / 351.4 = 1.88
+    EXPECT_NE(check.basis.find("station 3 hangs"), std::string::npos);
+    in.bending = Torque::fromNm(250); // 200.2 + 272.5, twist 166.4: 501 MPa, 1.32
+    EXPECT_EQ(hungScrewCheck(in, 2, {10, 0}).grade, Grade::Thin);
+    in.bending = Torque::fromNm(400); // 200.2 + 436 : 657 MPa, 1.00
+    EXPECT_EQ(hungScrewCheck(in, 2, {10, 0}).grade, Grade::Breaks);
+}
+
 StripInputs shaft(double engagement) {
     StripInputs in;
     in.id = "thread.shaft";
