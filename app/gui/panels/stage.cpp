@@ -39,8 +39,9 @@ Stage::Stage(Document& document, LadderFunction ladder, QWidget* parent)
     });
     connect(m_plan, &PlanView::viewChanged, m_strip,
             [this](PlanView::View view) { m_strip->showLoad(view == PlanView::View::Bent); });
-    connect(m_strip->curve(), &CurveView::factorChanged, m_plan->bent(), [this](double factor) {
-        m_plan->bent()->setLoad(factor, m_strip->curve()->curve().bendShare(factor));
+    connect(m_strip->curve(), &CurveView::factorChanged, this, [this](double factor) {
+        if (m_plan->bent()) // there once it has been asked for
+            m_plan->bent()->setLoad(factor, m_strip->curve()->curve().bendShare(factor));
     });
     connect(this, &QSplitter::splitterMoved, this, [this] {
         if (!m_strip->isFolded())
