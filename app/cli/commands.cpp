@@ -3,13 +3,16 @@
 #include "app/engine/check.h"
 #include "app/engine/ladder.h"
 #include "app/engine/report_json.h"
+#include "app/engine/tool.h"
 #include "app/engine/words.h"
 #include "app/engine/write.h"
 #include "core/jobfile/json.h"
 #include "core/jobfile/read.h"
 
+#include <algorithm>
 #include <charconv>
 #include <CLI/CLI.hpp>
+#include <filesystem>
 #include <iostream>
 
 namespace pw::cli {
@@ -78,6 +81,37 @@ int doLadder(const std::string& file, bool json, std::ostream& out, std::ostream
     return ladder.thinnestThatHolds.empty() ? kWeak : kGood;
 }
 
+/// A folder stands for the job files in it, by name.
+std::vector<std::string> jobFilesIn(const std::vector<std::string>& places) {
+    std::vector<std::string> files;
+    for (const std::string& place : places) {
+        std::error_code error;
+        if (!std::filesystem::is_directory(place, error)) {
+            files.push_back(place);
+            continue;
+        }
+        std::vector<std::string> here;
+        for (const auto& entry : std::filesystem::directory_iterator(place, error))
+            if (entry.path().filename().string().ends_with(".plate.json"))
+                here.push_back(entry.path().string());
+        std::sort(here.begin(), here.end());
+        files.insert(files.end(), here.begin(), here.end());
+    }
+    return files;
+}
+
+int doTool(const std::string& file, const std::vector<std::string>& places, bool json, std::ostream& out,
+           std::ostream& err) {
+    const job::Job tool = readJob(file, err);
+    std::vector<engine::OtherUse> uses;
+    for (const std::string& other : jobFilesIn(places))
+        if (std::error_code error; !std::filesystem::equivalent(other, file, error))
+            uses.push_back(engine::tryTool(tool, readJob(other, err), other));
+    const engine::ToolLimits limits = engine::limitsOf(tool);
+    out << (json ? jobfile::toJson(engine::toTree(limits, uses)) : engine::toWords(limits, uses));
+    return limits.rated ? kGood : kWeak;
+}
+
 using Write = util::Status (*)(const job::Job&, const engine::Report&, const std::filesystem::path&, bool);
 
 int doWrite(const std::string& file, const std::string& target, bool anyway, Write write, std::ostream& out,
@@ -123,6 +157,12 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
     CLI::App* ladder = app.add_subcommand("ladder", "the same tool in every stock thickness");
     ladder->add_option("job", job, "the job file")->required();
     ladder->add_flag("--json", json, "print it as JSON");
+    CLI::App* tool =
+        app.add_subcommand("tool", "a finished tool: what it may be used for, and on which other jobs");
+    std::vector<std::string> others;
+    tool->add_option("job", job, "the tool's own job file")->required();
+    tool->add_option("others", others, "other job files, or folders of them, to try it on");
+    tool->add_flag("--json", json, "print it as JSON");
     const auto addWriter = [&](const char* name, const char* what, const char* file) {
         CLI::App* command = app.add_subcommand(name, what);
         command->add_option("job", job, "the job file")->required();
@@ -147,6 +187,8 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
             return doCheck(job, json, at, out, err);
         if (ladder->parsed())
             return doLadder(job, json, out, err);
+        if (tool->parsed())
+            return doTool(job, others, json, out, err);
         if (cut->parsed())
             return doWrite(job, target, anyway, engine::writeCut, out, err);
         if (solid->parsed())

@@ -1,6 +1,6 @@
 #include "app/engine/advice.h"
 
-#include "core/thread/thread.h"
+#include "core/loadpath/setup.h"
 #include "core/units/format.h"
 
 #include <algorithm>
@@ -12,6 +12,10 @@ namespace pw::engine {
 namespace {
 
 using units::show;
+
+/// A part this warm has been heated on purpose.
+constexpr double kWarm = 60;
+
 using verdict::Grade;
 
 std::string capitalised(std::string text) {
@@ -67,21 +71,6 @@ std::string thinReason(const job::Job& job, const verdict::Check& check) {
     return {};
 }
 
-/// Quarter turns are what a hand can tell.
-std::string turnsWords(double turns) {
-    const double quarters = std::round(turns * 4) / 4;
-    return units::number(quarters, 3) + (quarters == 1 ? " turn" : " turns");
-}
-
-Found<double> turnsFor(const job::Job& job, units::Length travel) {
-    if (!job.screw || job.screw->thread.empty())
-        return std::nullopt;
-    const auto thread = thread::parse(job.screw->thread);
-    if (!thread)
-        return std::nullopt;
-    return travel / thread->lead();
-}
-
 } // namespace
 
 std::string reasonFor(const job::Job& job, const Report& report) {
@@ -126,111 +115,52 @@ std::string reasonFor(const job::Job& job, const Report& report) {
 
 std::vector<std::string> cautionsFor(const job::Job& job, const Report& report) {
     std::vector<std::string> cautions;
-    if (job.work == job::Work::Pull)
-        cautions.push_back(
-            "Of a pull only the plate, the screw's stress and the threads are checked: not its buckling, "
-            "nor bolts, legs, jaws and the flange that is pulled.");
+    const bool pull = job.work == job::Work::Pull;
+    const auto say = [&](std::string text) { cautions.push_back(std::move(text)); };
     if (report.load.energy)
-        cautions.push_back(
-            show(*report.load.energy, job.preferred) +
+        say(show(*report.load.energy, job.preferred) +
             " is stored in the springs and can kill. Stand out of line, glasses on, a guard or "
             "chain over the tool.");
+    else if (report.hub.jump)
+        say("A hub lets go with a bang: " + show(*report.hub.jump, job.preferred) +
+            " in the bent tool alone, more in a ram and hose. Stand out of line, glasses on, a chain or "
+            "blanket over "
+            "it, the shaft's nut left on.");
     else
-        cautions.push_back(
-            "A loaded tool can kill when it lets go. Stand out of line, glasses on, a guard or chain "
+        say("A loaded tool can kill when it lets go. Stand out of line, glasses on, a guard or chain "
             "over it.");
     if (report.proof.load)
-        cautions.push_back("Prove the tool once at " + show(*report.proof.load, job.preferred) +
-                           " before its first use; no set may be left.");
-    if (!job.springs.empty())
-        cautions.push_back("Do not heat springs, nor the tool under load: hot steel is weak.");
+        say("Prove the tool once at " + show(*report.proof.load, job.preferred) +
+            " before its first use; no set may be left.");
+    const bool heated = (job.heat.part && job.heat.part->celsius() > kWarm) ||
+                        (job.heat.tool && job.heat.tool->celsius() > kWarm);
+    if (heated && !pull)
+        say("DO NOT HEAT A PACK WITH ITS SPRINGS IN PLACE: springs lose their temper, a keeper lets go, and "
+            "the "
+            "energy comes out at once.");
+    else if (heated)
+        say("Heat the hub, never the tool, and not while it is loaded: let the load off, heat, load again. "
+            "Hot steel "
+            "is weak; " +
+            std::string(job.ram ? "a hot ram leaks and bursts." : "a hot screw strips."));
+    else if (!job.springs.empty())
+        say("Do not heat springs, nor the tool under load: hot steel is weak.");
     else
-        cautions.push_back("Do not heat the tool under load: hot steel is weak.");
-    if (job.screw && job.screw->hammering)
-        cautions.push_back("No hammering on a brittle plate or a ram.");
-    cautions.push_back(
-        "Grind flame-cut edges at bore and holes 1 to 2 mm deep; no weld nearer a hole than twice the "
+        say("Do not heat the tool under load: hot steel is weak.");
+    for (const std::string& remark : report.hub.remarks)
+        say(remark);
+    if (loadpath::hammerFactorOf(job) > 1)
+        say("A blow on a loaded tool adds half its load again. Never on a ram, a brittle plate or a cast "
+            "flange.");
+    if (job.ram)
+        say("Hoses and couplings: whole, rated for the ram, out of the line of the rod. Never stand behind a "
+            "loaded "
+            "ram.");
+    say("Grind flame-cut edges at bore and holes 1 to 2 mm deep; no weld nearer a hole than twice the "
         "thickness; no burrs on the lands.");
-    cautions.push_back(
-        "The figures take sound steel and good threads for granted. Local rules and licensed practice "
+    say("The figures take sound steel and good threads for granted. Local rules and licensed practice "
         "come first.");
     return cautions;
-}
-
-std::vector<std::string> stepsFor(const job::Job& job, const Report& report) {
-    std::vector<std::string> steps;
-    if (job.work && *job.work == job::Work::Pull)
-        return steps;
-    const units::System system = job.preferred;
-    const auto add = [&](std::string text) { steps.push_back(std::move(text)); };
-    const int stations = static_cast<int>(report.stations.size());
-    add("Look the plate and threads over, oil the thread, set the plate on the retainers with every land "
-        "bearing.");
-    std::string squeeze = "Stand out of line. Tighten evenly";
-    if (job.travel.compressFurther) {
-        squeeze += " until the pack is " + show(*job.travel.compressFurther, system) + " shorter";
-        if (const auto turns = turnsFor(job, *job.travel.compressFurther))
-            squeeze += ", " + turnsWords(*turns) + " from tight";
-    } else {
-        squeeze += " until the keepers are free";
-    }
-    if (report.screw.torqueRange)
-        squeeze += "; it takes " + show(*report.screw.torqueRange, system);
-    add(squeeze + ".");
-    if (report.screw.stopTorque && report.screw.torqueRange &&
-        report.screw.torqueRange->high > *report.screw.stopTorque)
-        add("Go by turns and dial, not by torque. Past " + show(*report.screw.stopTorque, system) +
-            " make sure that the retainers still move with each part of a turn; if they do not, stop.");
-    else if (report.screw.stopTorque)
-        add("Stop at " + show(*report.screw.stopTorque, system) + ", whatever the keepers do.");
-    if (stations > 0)
-        add("Take the keepers out through the access holes, a pick, no fingers. Count them: " +
-            std::to_string(stations) + " stations, all out before letting up.");
-    std::string back = "Let up slowly";
-    if (report.travel.release) {
-        back += " over " + show(*report.travel.release, system);
-        if (const auto turns = turnsFor(job, *report.travel.release))
-            back += ", " + turnsWords(*turns) + " back";
-        back += ", until the springs are free";
-    }
-    if (report.travel.threadLeft && report.travel.threadLeft->mm() > 0)
-        back += "; " + show(*report.travel.threadLeft, system) + " of thread is then left";
-    add(back + ".");
-    add("If one keeper hangs, squeeze again before doing anything else.");
-    return steps;
-}
-
-Missing missingFigure(const std::string& field) {
-    struct Row {
-        const char *field, *how;
-    };
-    static constexpr std::array<Row, 18> kRows{{
-        {"stations.count", "Needed: how many stations. Count the pins"},
-        {"stations.circle", "Needed: the pin circle. Measure over two opposite pins, then take off one pin"},
-        {"stations.access_hole", "Needed: the access hole. Wide enough for the keeper with 3 mm to spare"},
-        {"stations.land",
-         "Needed: the land, the ring that bears on the retainer. Measure the retainer across"},
-        {"stations.retainer", "Needed: the retainer. Measure it across"},
-        {"plate.outline", "Needed: the plate's outline, a disc, bar, rectangle or polygon"},
-        {"plate.outline.diameter", "Needed: the disc's diameter"},
-        {"plate.outline.length", "Needed: the plate's length"},
-        {"plate.outline.width", "Needed: the plate's width"},
-        {"plate.outline.points", "Needed: the corners of the plate"},
-        {"plate.thickness",
-         "Needed: the plate's thickness. Measure clear of the burnt edge, in three places, and take the "
-         "thinnest"},
-        {"plate.bore", "Needed: the bore. A little over the screw's diameter"},
-        {"plate.holes", "Needed: the size of an extra hole"},
-        {"load", "Needed: a load. Give the springs, or the load in all"},
-        {"work", "Needed: compress or pull"},
-        {"screw.thread", "Needed: the screw's thread, M20 or 3/4-10. It decides the centre bearing"},
-        {"centre.bearing_outside", "Needed: the centre bearing. Measure the washer across"},
-        {"springs", "Needed: the springs' forces. Read two lengths on a scale"},
-    }};
-    for (const Row& row : kRows)
-        if (field == row.field)
-            return {field, std::string(row.how) + "."};
-    return {field, "Needed: " + field + "."};
 }
 
 } // namespace pw::engine

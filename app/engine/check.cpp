@@ -1,12 +1,17 @@
 #include "app/engine/check.h"
 
 #include "app/engine/advice.h"
-#include "app/engine/ladder.h"
+#include "app/engine/find_loads.h"
+#include "app/engine/flange_checks.h"
+#include "app/engine/gauge.h"
 #include "app/engine/lopsided.h"
+#include "app/engine/mend.h"
 #include "app/engine/plate_report.h"
+#include "core/hub/hub.h"
 #include "core/job/assumed.h"
 #include "core/job/station_places.h"
 #include "core/loadpath/load_path.h"
+#include "core/material/hot.h"
 #include "core/plate/by_book.h"
 #include "core/spring/pack.h"
 #include "core/util/require.h"
@@ -31,9 +36,6 @@ using verdict::Grade;
 /// Land taken where neither it nor the retainer is given, over the access hole. Common practice, no published
 /// source.
 constexpr double kLandOverHole = 1.4;
-
-/// Steel keeps its strength up to here. Source: EN 1993-1-2 Table 3.1 (factors of 1 at 100 C).
-constexpr double kCoolEnough = 100;
 
 /// Deflections past this part of the thickness are stiffer in truth than a small-deflection solution says.
 constexpr double kMembraneDeflection = 0.5;
@@ -77,20 +79,21 @@ Length tappedBore(const job::Job& job) {
 /// One check of a job, step by step; each step reads what the ones before it left in the report.
 class Checker {
 public:
-    Checker(const job::Job& job, const CheckOptions& options)
+    /// `tried`: the load taken when nobody states one.
+    Checker(const job::Job& job, const CheckOptions& options, Found<Force> tried = std::nullopt)
         : m_job(job), m_options(options),
-          m_models(options.models ? options.models : std::make_shared<ModelCache>()) {}
+          m_models(options.models ? options.models : std::make_shared<ModelCache>()), m_tried(tried) {}
 
     Report run() {
         m_report.title = m_job.title;
         m_report.preferred = m_job.preferred;
         m_assumed = job::assume(m_job);
         append(m_report.assumptions, m_assumed.sentences);
-        refuseWhatIsNotCounted();
+        setUpLoadPath();
         findLoads();
         buildShape();
-        followLoadPath();
         bendPlate();
+        followLoadPath();
         judge();
         return std::move(m_report);
     }
@@ -115,18 +118,6 @@ private:
             throw Stopped{};
     }
 
-    /// What would make the tool weaker and is not worked out must not pass in silence.
-    void refuseWhatIsNotCounted() {
-        if (m_job.heat.tool && m_job.heat.tool->celsius() > kCoolEnough)
-            m_report.problems.push_back(
-                {"heat.tool", "a tool at " + units::show(*m_job.heat.tool, m_job.preferred) +
-                                  " is weaker than the figures here, and this version does not "
-                                  "count that. Let it cool to 100 C or less"});
-        if (m_job.screw && m_job.screw->hammering)
-            append(m_report.assumptions,
-                   {"Hammering on the loaded tool is not counted in these figures. Do not hammer on it."});
-    }
-
     void findLoads() {
         m_report.stations = job::stationCentres(m_job.stations);
         if (m_report.stations.empty()) {
@@ -135,35 +126,21 @@ private:
             if (m_job.stations.at.empty() && !m_job.stations.circle)
                 need("stations.circle");
         }
-        m_pack = spring::packLoads(m_job);
-        append(m_report.assumptions, m_pack.assumptions);
-        for (const util::Problem& p : m_pack.problems)
-            m_report.problems.push_back(p);
-        // With a load to be had, what else is missing only leaves its own check open.
-        for (const util::Problem& p : m_pack.missing) {
-            if (m_pack.known())
-                append(m_report.assumptions, {"Not worked out for want of " + p.field + ": " + p.message});
-            else
-                need(Missing{p.field, "Needed: " + p.message + "."});
-        }
-        if (!m_pack.known()) {
-            if (m_job.work == job::Work::Pull && m_job.springs.empty() && !m_job.load.total)
-                need(Missing{
-                    "load.total",
-                    "Needed: the pull. This version does not work it out from hub, wrench or ram; state "
-                    "it as load.total."});
-            else if (m_pack.missing.empty())
-                need("load");
+        m_found = engine::findLoads(m_job, m_setup, m_tried);
+        append(m_report.assumptions, m_found.assumptions);
+        m_report.problems.insert(m_report.problems.end(), m_found.problems.begin(), m_found.problems.end());
+        for (const Missing& missing : m_found.missing)
+            need(missing);
+        m_report.load = m_found.load;
+        m_report.hub = m_found.hub;
+        if (!pack().known())
             return;
-        }
-        m_report.load.source = m_pack.source == spring::LoadSource::Springs ? "springs" : "given";
-        m_report.load.total = m_pack.total;
-        m_report.load.perStation = m_pack.station;
-        m_report.load.energy = m_pack.energy;
-        m_report.travel.release = m_pack.releaseTravel;
-        m_report.travel.toSolid = m_pack.clearanceToSolid;
-        append(m_report.checks, spring::checkSprings(m_job, m_pack));
+        m_report.travel.release = pack().releaseTravel;
+        m_report.travel.toSolid = pack().clearanceToSolid;
+        append(m_report.checks, spring::checkSprings(m_job, pack()));
     }
+
+    const spring::PackLoads& pack() const { return m_found.pack; }
 
     void buildShape() {
         std::optional<Length> tapped;
@@ -190,23 +167,61 @@ private:
             need("stations.land");
     }
 
+    void setUpLoadPath() {
+        m_setup = loadpath::setUp(m_job);
+        append(m_report.assumptions, m_setup.assumptions);
+        append(m_report.problems, m_setup.problems);
+        if (m_setup.bearing) {
+            append(m_report.assumptions, m_setup.bearing->assumptions);
+            m_report.bearingInside = m_setup.bearing->inside;
+            m_report.bearingOutside = m_setup.bearing->outside;
+        } else if (m_setup.problems.empty()) {
+            need(m_job.screw && !m_job.screw->thread.empty() ? "centre.bearing_outside" : "screw.thread");
+        }
+    }
+
     void followLoadPath() {
         const std::vector<loadpath::Ligament> ligaments =
             m_shapeSound ? ligamentsOf(*m_report.region) : std::vector<loadpath::Ligament>{};
-        m_path = loadpath::loadPath(m_job, m_pack, ligaments);
-        append(m_report.assumptions, m_path.members.assumptions);
-        append(m_report.assumptions, m_path.assumptions);
-        if (m_path.bearing) {
-            append(m_report.assumptions, m_path.bearing->assumptions);
-            m_report.bearingInside = m_path.bearing->inside;
-            m_report.bearingOutside = m_path.bearing->outside;
-        }
-        for (const util::Problem& p : m_path.problems)
-            m_report.problems.push_back(p);
-        append(m_report.checks, m_path.checks);
-        m_report.travel.threadLeft = m_path.threadLeft;
-        if (!m_path.bearing && m_path.problems.empty())
-            need(m_job.screw && !m_job.screw->thread.empty() ? "centre.bearing_outside" : "screw.thread");
+        loadpath::FromPlate plate;
+        if (m_field)
+            plate.screwMoment = units::Torque::fromNmm(m_field->reaction.screwMoment * m_assumed.stacked);
+        const loadpath::LoadPath path = loadpath::loadPath(m_job, m_setup, pack(), ligaments, plate);
+        append(m_report.assumptions, path.assumptions);
+        append(m_report.problems, path.problems);
+        append(m_report.checks, path.checks);
+        if (m_job.work == job::Work::Pull && pack().known())
+            pullFlange();
+        m_report.travel.threadLeft = path.threadLeft;
+        m_report.travel.threadNeeded = path.threadNeeded;
+        m_report.travel.moments = path.moments;
+    }
+
+    void pullFlange() {
+        FlangeCheckOptions options;
+        options.strengthFactor = flangeStrength();
+        std::vector<std::string> assumed;
+        append(m_report.checks, flangeChecks(m_job, pack().design() * loadpath::hammerFactorOf(m_job),
+                                             loadpath::scaleOf(m_job.wanted), assumed, options));
+        append(m_report.assumptions, assumed);
+    }
+
+    /// What heat leaves of the pulled flange. Grey iron has no factors in a standard and keeps its strength
+    /// to about 400 C (common practice, no published source); steel loses by its proportional limit.
+    double flangeStrength() const {
+        if (!m_job.heat.part || !m_job.hub)
+            return 1;
+        const auto& given = m_job.hub->flange && m_job.hub->flange->material ? m_job.hub->flange->material
+                                                                             : m_job.hub->hubMaterial;
+        const auto metal =
+            given ? material::resolve(*given) : util::Result<material::Material>(util::Problem{});
+        return metal && !metal->brittle ? material::hotFactors(*m_job.heat.part).kp : 1.0;
+    }
+
+    static void append(util::Problems& to, const util::Problems& from) {
+        for (const util::Problem& problem : from)
+            if (std::find(to.begin(), to.end(), problem) == to.end())
+                to.push_back(problem);
     }
 
     static void append(std::vector<Check>& to, const std::vector<Check>& from) {
@@ -216,7 +231,7 @@ private:
     /// The plate as one of the stack's loose plates sees it.
     PlateTask plateTask() const {
         PlateTask task;
-        const material::Material& steel = *m_path.members.plate;
+        const material::Material& steel = *m_setup.members.plate;
         task.region = *m_report.region;
         task.section = {m_job.plate.thickness->mm(), steel.E.mpa(), steel.nu};
         task.hardContact = m_job.centre.contact == job::Contact::Hard;
@@ -224,7 +239,7 @@ private:
         const bool round = m_job.stations.hole.shape == job::HoleShape::Round;
         const double hole = round && m_job.stations.accessHole ? m_job.stations.accessHole->mm() / 2 : 0;
         for (std::size_t i = 0; i < m_report.stations.size(); ++i) {
-            const double force = i < m_pack.perStation.size() ? m_pack.perStation[i].high.newton() : 0;
+            const double force = i < pack().perStation.size() ? pack().perStation[i].high.newton() : 0;
             task.stations.push_back(
                 {m_report.stations[i], hole, m_report.landOutside->mm() / 2, force / m_assumed.stacked});
         }
@@ -237,9 +252,9 @@ private:
     }
 
     bool canBend() const {
-        return m_shapeSound && m_pack.known() && m_path.bearing && m_path.members.plate &&
+        return m_shapeSound && pack().known() && m_setup.bearing && m_setup.members.plate &&
                m_report.landOutside && m_job.plate.thickness && !m_report.stations.empty() &&
-               m_pack.design().newton() > 0;
+               pack().design().newton() > 0;
     }
 
     /// What makes the field unsolvable although every figure is there, in words; empty when nothing does.
@@ -257,19 +272,19 @@ private:
     }
 
     void bendPlate() {
-        if (m_report.region && m_job.plate.thickness && m_path.members.plate)
+        if (m_report.region && m_job.plate.thickness && m_setup.members.plate)
             m_report.plate.massKg = shape::area(*m_report.region) * m_job.plate.thickness->mm() *
-                                    m_assumed.stacked * m_path.members.plate->density * 1e-9;
-        m_findings.designLoad = m_pack.known() ? m_pack.design().newton() : 0;
+                                    m_assumed.stacked * m_setup.members.plate->density * 1e-9;
+        m_findings.designLoad = pack().known() ? pack().design().newton() : 0;
         m_findings.span = span();
-        if (!canBend())
+        if (!m_options.bend || !canBend())
             return;
-        const material::Material& steel = *m_path.members.plate;
+        const material::Material& steel = *m_setup.members.plate;
         const PlateTask task = plateTask();
         m_obstacle = obstacle(task);
         if (!m_obstacle.empty())
             return;
-        if (auto book = plate::byBook(m_job, m_pack.design(), *m_report.bearingInside,
+        if (auto book = plate::byBook(m_job, pack().design(), *m_report.bearingInside,
                                       *m_report.bearingOutside, steel.E, steel.nu))
             m_report.plate.byBook = ByBookReport{
                 book->moment, book->stress.mpa(), book->deflection.mm(), book->ligamentEfficiency,
@@ -306,7 +321,7 @@ private:
         tiltRetainers(task);
         if (m_options.spread)
             for (const Moved& row :
-                 whatMovesTheAnswer(*m_field, task, startAngle(), m_path.bearing->nutFace.mm() / 2))
+                 whatMovesTheAnswer(*m_field, task, startAngle(), m_setup.bearing->nutFace.mm() / 2))
                 m_report.plate.spread.push_back({row.what, row.peakStressMpa, row.deflectionMm});
     }
 
@@ -319,11 +334,16 @@ private:
             return true;
         };
         const auto at = [&](int station) { return m_report.stations[station]; };
-        const auto hung = hungStation(task, steel.yield.mpa(), options);
+        const auto hung = hungStation(task, yieldForCollapse(), options);
         if (hung && *hung) {
             m_report.checks.push_back(verdict::hungStationCheck(m_findings.designLoad, (*hung)->station,
                                                                 (*hung)->collapseFactor, (*hung)->reached,
                                                                 at((*hung)->station)));
+            if (auto screw =
+                    loadpath::hungScrew(m_job, m_setup, Force::fromN((*hung)->loadLeft * m_assumed.stacked),
+                                        units::Torque::fromNmm((*hung)->screwMoment * m_assumed.stacked),
+                                        (*hung)->screwStation, at((*hung)->screwStation)))
+                m_report.checks.push_back(std::move(*screw));
             if (m_job.work != job::Work::Pull) // a puller's bolts stay in until it is slack
                 m_report.checks.push_back(verdict::tipCheck((*hung)->tipOffset, task.bearing.outside,
                                                             (*hung)->tipStation, at((*hung)->tipStation),
@@ -341,11 +361,15 @@ private:
 
     /// What the stated wrench and pull can make beyond the design load, at low friction. N.
     std::optional<double> wrenchAdds() const {
-        if (!m_path.torque || !m_job.screw || !m_job.screw->wrench || !m_job.screw->handPull)
+        if (!m_setup.torque || !m_job.screw || !m_job.screw->wrench || !m_job.screw->handPull)
             return std::nullopt;
         const Force most =
-            loadpath::mostLoadOf(*m_path.torque, *m_job.screw->handPull * *m_job.screw->wrench);
-        return std::max(0.0, (most - m_pack.design()).newton());
+            loadpath::mostLoadOf(*m_setup.torque, *m_job.screw->handPull * *m_job.screw->wrench);
+        return std::max(0.0, (most - pack().design()).newton());
+    }
+
+    double yieldForCollapse() const {
+        return m_setup.yieldForCollapse.value_or(m_setup.members.plate->yield).mpa();
     }
 
     void tiltRetainers(const PlateTask& task) {
@@ -364,13 +388,22 @@ private:
             say(0.5 + 0.5 * part, "Bending it past yield");
             return true;
         };
-        auto set = solvePlateSet(task, steel.yield.mpa(), options);
+        const double hammer = loadpath::hammerFactorOf(m_job);
+        auto set = solvePlateSet(task, steel.yield.mpa(), hammer, options);
         if (!set) {
             m_report.problems.push_back(set.problem());
             return;
         }
+        if (yieldForCollapse() != steel.yield.mpa()) { // hot: it sets early and folds late
+            auto folding = followToCollapse(task, yieldForCollapse(), options);
+            if (!folding) {
+                m_report.problems.push_back(folding.problem());
+                return;
+            }
+            set->path = std::move(*folding);
+        }
         m_findings.followed = true;
-        m_findings.collapseFactor = set->path.collapseFactor;
+        m_findings.collapseFactor = set->path.collapseFactor / hammer;
         m_findings.collapseReached = set->path.collapsed;
         m_findings.set = set->setMm;
         m_findings.setAtProof = set->setAtProofMm;
@@ -428,15 +461,17 @@ private:
         d.wantedMargin = m_assumed.margin;
         if (m_job.wanted.setLimit)
             d.setLimit = m_job.wanted.setLimit->mm();
-        d.unknownSteel = m_path.members.plate && m_path.members.plate->unknown;
+        d.loadIsStated = m_found.stated;
+        d.hammer = loadpath::hammerFactorOf(m_job);
+        d.unknownSteel = m_setup.members.plate && m_setup.members.plate->unknown;
         d.tests = m_job.plate.tests;
         d.system = m_job.preferred;
         return d;
     }
 
     void judge() {
-        if (m_path.members.plate) {
-            std::vector<Check> checks = verdict::checkPlate(m_findings, *m_path.members.plate, demands());
+        if (m_setup.members.plate) {
+            std::vector<Check> checks = verdict::checkPlate(m_findings, *m_setup.members.plate, demands());
             if (!m_obstacle.empty())
                 for (Check& check : checks)
                     if (check.id == "plate.collapse" || check.id == "plate.set") {
@@ -454,21 +489,19 @@ private:
         m_report.cautions = cautionsFor(m_job, m_report);
         m_report.steps = stepsFor(m_job, m_report);
         m_report.reason = reasonFor(m_job, m_report);
-        if (m_options.mend)
-            if (auto change = thickerPlate(m_job, m_report))
-                m_report.changes.push_back(std::move(*change));
     }
 
     void rate() {
-        if (!m_pack.known())
+        if (!pack().known())
             return;
-        const loadpath::RatedLoadPath rated = loadpath::rate(m_job, m_pack, m_path, m_report.checks);
+        const loadpath::RatedLoadPath rated = loadpath::rate(m_job, pack(), m_setup.torque, m_report.checks);
         append(m_report.checks, rated.checks);
         append(m_report.assumptions, rated.rating.notes);
-        if (m_path.torque) {
-            const units::Range<units::Torque> range = loadpath::torqueFor(*m_path.torque, m_pack.design());
+        if (m_setup.torque) {
+            const units::Range<units::Torque> range = loadpath::torqueFor(*m_setup.torque, pack().design());
             m_report.screw.torqueRange = range;
             m_report.screw.torque = (range.low + range.high) / 2;
+            m_report.screw.kFactor = loadpath::kFactor(*m_setup.torque);
         }
         if (!rated.rating.known || !m_findings.collapseFactor)
             if (!rated.rating.known || !m_findings.peakStress)
@@ -479,13 +512,42 @@ private:
         m_report.proof.load = rated.rating.proof;
         if (rated.rating.atProof)
             m_report.proof.torque = (rated.rating.atProof->low + rated.rating.atProof->high) / 2;
-        if (m_field && rated.rating.proof) {
-            const double factor = *rated.rating.proof / m_pack.design();
-            if (const auto dial = dialReading(*m_field, plateTask(), startAngle(), factor)) {
-                m_report.proof.reading = dial->deflection;
-                m_report.proof.readingAt = dial->inner;
+        showTables();
+    }
+
+    /// The plate as a gauge, the turns-and-torque card, and what is stored in the tool itself.
+    void showTables() {
+        Found<Dial> dial;
+        Found<units::Rate> stiffness;
+        if (m_field) {
+            const double load = pack().design().newton();
+            if (const auto reading = dialReading(*m_field, plateTask(), startAngle(), 1.0)) {
+                dial = Dial{reading->deflection / load, reading->inner};
+                m_report.gauge = gaugeRows(pack().design(), m_report.screw, m_report.proof, *dial);
+                if (m_report.proof.load) {
+                    m_report.proof.reading = dial->perNewton * m_report.proof.load->newton();
+                    m_report.proof.readingAt = dial->at;
+                }
             }
+            stiffness = toolStiffness();
         }
+        if (stiffness && m_job.work == job::Work::Pull)
+            m_report.hub.jump = hub::jumpEnergy(pack().design(), *stiffness);
+        m_report.card = turnsAndTorque(m_job, pack(), m_setup.torque, dial, stiffness);
+    }
+
+    /// Of plate and screw in a row: where the stations' forces work, over the load; and the screw's free
+    /// length.
+    Found<units::Rate> toolStiffness() const {
+        const double load = pack().design().newton();
+        const double work = std::abs(m_field->forces.dot(m_field->elastic.nodes.row(0).transpose()));
+        double give = work * m_field->model->sector().count * m_assumed.stacked / load;
+        if (m_job.screw && m_job.screw->freeLength && m_setup.members.thread)
+            give += load * m_job.screw->freeLength->mm() /
+                    (207000 * thread::tensileStressArea(*m_setup.members.thread).mm2());
+        if (!(give > 0))
+            return std::nullopt;
+        return units::Rate::fromNPerMm(load / give);
     }
 
     /// Worst verdict first, then least margin over wanted; notes last.
@@ -518,8 +580,9 @@ private:
     std::shared_ptr<ModelCache> m_models;
     Report m_report;
     job::Assumed m_assumed;
-    spring::PackLoads m_pack;
-    loadpath::LoadPath m_path;
+    Found<Force> m_tried;
+    loadpath::Setup m_setup;
+    FoundLoads m_found;
     verdict::PlateFindings m_findings;
     std::unique_ptr<PlateField> m_field;
     std::string m_obstacle;
@@ -535,9 +598,55 @@ const Check* Report::find(std::string_view id) const {
     return nullptr;
 }
 
+namespace {
+
+/// A load in two figures, in the job's units, not over `load`.
+Force roundDown(Force load, units::System system) {
+    const double unit = system == units::System::Metric ? 1.0 : units::kNewtonPerPoundForce;
+    const double value = load.newton() / unit, step = std::pow(10.0, std::floor(std::log10(value)) - 1);
+    return Force::fromN(std::floor(value / step * (1 + 1e-12)) * step * unit);
+}
+
+/// Where nobody states a load the answer is the load the tool may be used for: a first pass at some load
+/// tells what the weakest link allows, since all of it goes in proportion; the verdict is then that at this
+/// load. Only permanent set does not go in proportion: the load comes down until none is left.
+Report rated(const job::Job& job, const CheckOptions& options) {
+    constexpr double kSomeLoad = 10000, kLess = 0.85;
+    constexpr int kMostTries = 8;
+    CheckOptions plain = options;
+    plain.spread = plain.mend = false;
+    if (!plain.models)
+        plain.models = std::make_shared<ModelCache>();
+    const Report first = Checker(job, plain, Force::fromN(kSomeLoad)).run();
+    if (!first.screw.ratedLoad || !(*first.screw.ratedLoad > Force()))
+        return first;
+    Force load = roundDown(*first.screw.ratedLoad, job.preferred);
+    Report report;
+    for (int i = 0; i < kMostTries; ++i) {
+        report = Checker(job, plain, load).run();
+        const Check* set = report.find("plate.set");
+        if (!set || set->grade == Grade::Holds || report.grade == Grade::Incomplete)
+            break;
+        load = roundDown(load * kLess, job.preferred);
+    }
+    CheckOptions whole = options;
+    whole.models = plain.models;
+    whole.mend = false;
+    return Checker(job, whole, load).run();
+}
+
+bool nobodyStatesALoad(const job::Job& job) {
+    return job.work == job::Work::Pull && findLoads(job, loadpath::setUp(job), std::nullopt).nobodys;
+}
+
+} // namespace
+
 Report check(const job::Job& job, const CheckOptions& options) {
     try {
-        return Checker(job, options).run();
+        Report report = nobodyStatesALoad(job) ? rated(job, options) : Checker(job, options).run();
+        if (options.mend)
+            report.changes = mends(job, report, options);
+        return report;
     } catch (const util::Bug& bug) {
         Report report;
         report.title = job.title;

@@ -17,6 +17,8 @@ struct CheckOptions {
     std::function<bool(double, std::string_view)> progress;
     /// Look for a change that mends a verdict that does not hold (costs a few more checks).
     bool mend = true;
+    /// False: everything but the plate's bending, a quick look at the other members.
+    bool bend = true;
     /// Say how far the answer moves with what is taken about the load (costs a few elastic solutions).
     bool spread = true;
     /// Meshes shared with other checks of the same plate (a ladder's rungs); none: shared within this check

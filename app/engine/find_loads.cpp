@@ -23,7 +23,7 @@ void findPull(const job::Job& job, const loadpath::Setup& setup, const Found<For
     add(found.assumptions, hub.assumptions);
     found.hub = {hub.pressure, hub.pull, hub.heatToFree, std::nullopt, hub.remarks};
     if (job.heat.part)
-        for (const hub::HeatEffect& effect : hub::heatAdvice(*job.heat.part, hub.hubMetal))
+        for (const hub::HeatEffect& effect : hub::heatAdvice(*job.heat.part, hub.hubMetal, job.preferred))
             found.hub.remarks.push_back(effect.says);
     found.problems.insert(found.problems.end(), hub.problems.begin(), hub.problems.end());
     if (found.pack.known())

@@ -40,10 +40,6 @@ jobfile::Tree number(const Found<double>& value) {
     return value ? jobfile::Tree(*value) : jobfile::Tree();
 }
 
-bool isPlateCheck(const verdict::Check& check) {
-    return check.id == "plate.collapse" || check.id == "plate.set";
-}
-
 } // namespace
 
 Ladder ladder(const job::Job& job, const CheckOptions& options) {
@@ -110,44 +106,6 @@ std::string toWords(const Ladder& ladder, units::System system) {
     out += ladder.thinnestThatHolds.empty() ? "None of these holds.\n"
                                             : "Thinnest that holds: " + ladder.thinnestThatHolds + "\n";
     return out;
-}
-
-Found<Change> thickerPlate(const job::Job& job, const Report& report) {
-    if (!job.plate.thickness || !report.plate.collapseFactor || report.grade == Grade::Holds ||
-        report.grade == Grade::Incomplete)
-        return std::nullopt;
-    const auto isPoor = [](const verdict::Check& c) { return isPlateCheck(c) && c.grade != Grade::Holds; };
-    if (std::none_of(report.checks.begin(), report.checks.end(), isPoor))
-        return std::nullopt;
-    constexpr int kMostTries = 4;
-    int tries = 0;
-    Found<Change> second; // mends the plate, but something else stays thin
-    for (const StockThickness& stock : material::stockThicknesses(job.preferred)) {
-        // Folding goes with t squared; what cannot reach even that is not worth a check.
-        const double growth = stock.thickness / *job.plate.thickness;
-        const verdict::Check* folding = report.find("plate.collapse");
-        if (growth <= 1 || (folding && folding->margin && folding->wanted &&
-                            *folding->margin * growth * growth < 0.97 * *folding->wanted))
-            continue;
-        if (++tries > kMostTries)
-            break;
-        const Report thicker = check(inThickness(job, stock.thickness), {.mend = false, .spread = false});
-        const bool plateHolds = std::none_of(thicker.checks.begin(), thicker.checks.end(), isPoor);
-        const bool holds = thicker.grade == Grade::Holds;
-        if (!plateHolds || (!holds && (thicker.grade != Grade::Thin || second)))
-            continue;
-        std::string what = "Use " + stock.label + " plate. Then it " +
-                           (holds ? "holds" : "is thin, no longer for the plate") + ".";
-        if (thicker.plate.massKg && report.plate.massKg)
-            what += " " +
-                    units::show(units::Mass::fromKg(*thicker.plate.massKg - *report.plate.massKg),
-                                job.preferred) +
-                    " heavier.";
-        second = Change{"plate.collapse", what, "plate.thickness", stock.label};
-        if (holds)
-            break;
-    }
-    return second;
 }
 
 } // namespace pw::engine

@@ -29,8 +29,4 @@ jobfile::Tree toTree(const Ladder& ladder);
 
 std::string toWords(const Ladder& ladder, units::System system);
 
-/// The next stock thickness in which the job does better than `report` says and holds (or is thin for reasons
-/// that no thickness mends); nothing when thickness is not what is wanting. Worked out by checking it.
-Found<Change> thickerPlate(const job::Job& job, const Report& report);
-
 } // namespace pw::engine

@@ -38,6 +38,13 @@ PlateTask without(PlateTask task, int station) {
     return task;
 }
 
+double loadOf(const PlateTask& task) {
+    double total = 0;
+    for (const plate::PressureRing& ring : task.stations)
+        total += ring.force;
+    return total;
+}
+
 /// mm from the middle to the resultant of the stations' forces.
 double offsetOf(const PlateTask& task) {
     shape::Point moment{0, 0};
@@ -77,11 +84,20 @@ util::Result<Found<HungStation>> hungStation(const PlateTask& task, double yield
     const plate::PlateModel& model = **first;
     std::vector<int> candidates = differentStations(task, model.sector());
     HungStation hung;
-    for (int i : candidates)
-        if (const double offset = offsetOf(without(task, i)); offset > hung.tipOffset) {
+    for (int i : candidates) {
+        const PlateTask left = without(task, i);
+        const double offset = offsetOf(left), load = loadOf(left);
+        if (offset > hung.tipOffset) {
             hung.tipOffset = offset;
             hung.tipStation = i;
         }
+        const double moment = load * std::max(0.0, offset - plate::kFarthestPush * task.bearing.outside);
+        if (hung.loadLeft == 0 || moment > hung.screwMoment) {
+            hung.screwStation = i;
+            hung.loadLeft = load;
+            hung.screwMoment = moment;
+        }
+    }
     if (candidates.size() > 1 && model.sector().count == 1) {
         // No symmetry: the elastic peak picks the worst, all from one factorisation.
         const plate::ElasticSolver solver(model, task.section);

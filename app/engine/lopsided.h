@@ -11,6 +11,10 @@ struct HungStation {
     bool reached = false;      ///< false: carried at least that much
     double tipOffset = 0;      ///< mm from the middle to the resultant, the worst of all stations
     int tipStation = 0;
+    /// Statics of the station whose loss bends the screw most: what is left of the load (N) and the moment
+    /// the centre bearing cannot balance by pushing (N.mm, see plate::balance); 0 where it can.
+    int screwStation = 0;
+    double loadLeft = 0, screwMoment = 0;
 };
 /// Nothing to say with fewer than two loaded stations.
 util::Result<Found<HungStation>> hungStation(const PlateTask& task, double yield,

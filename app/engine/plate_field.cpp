@@ -1,6 +1,7 @@
 #include "app/engine/plate_field.h"
 
 #include "app/engine/check.h"
+#include "app/engine/refined_sizes.h"
 #include "geometry/outline/sector.h"
 #include "geometry/outline/symmetry.h"
 
@@ -37,26 +38,6 @@ mesh::SizeField firstSizes(const shape::Region& region, double fineness) {
         near = near > 0 ? std::min(near, side) : std::min(side, size.far);
     }
     return size;
-}
-
-/// Sizes that would spread the error evenly: a triangle with more than its share gets smaller.
-std::shared_ptr<const mesh::BackgroundSizes> refinedSizes(const plate::Mesh& mesh,
-                                                          const Eigen::VectorXd& error, double reduce) {
-    std::vector<double> sizes(mesh.nodeCount(), 1e300);
-    const double share = error.sum() / static_cast<double>(mesh.triangleCount());
-    for (Eigen::Index t = 0; t < mesh.triangleCount(); ++t) {
-        double side = 0;
-        for (int i = 0; i < 3; ++i)
-            side += (mesh.nodes.col(mesh.triangles(i, t)) - mesh.nodes.col(mesh.triangles((i + 1) % 3, t)))
-                        .norm() /
-                    3;
-        // Error squared goes with about h^4 times area, so h with the sixth root; damped.
-        const double ratio = share > 0 && error(t) > 0 ? std::pow(share / error(t), 1.0 / 5) : 1.0;
-        const double wanted = side * reduce * std::clamp(ratio, 0.6, 1.8);
-        for (int i = 0; i < 6; ++i)
-            sizes[mesh.triangles(i, t)] = std::min(sizes[mesh.triangles(i, t)], wanted);
-    }
-    return std::make_shared<mesh::BackgroundSizes>(mesh, std::move(sizes));
 }
 
 util::Result<plate::Mesh> meshOf(const PlateTask& task, const plate::Sector& sector,
@@ -201,12 +182,25 @@ util::Result<plate::PlasticPath> follow(const plate::PlateModel& model, const Pl
 
 } // namespace
 
-util::Result<PlateSet> solvePlateSet(const PlateTask& task, double yield, const FieldOptions& options) {
+util::Result<plate::PlasticPath> followToCollapse(const PlateTask& task, double yield,
+                                                  const FieldOptions& options) {
+    const auto first = firstModel(task, 1, options);
+    if (!first)
+        return first.problem();
+    plate::PlasticOptions plastic;
+    plastic.unloadFrom.clear();
+    return follow(**first, task, yield, plastic, options);
+}
+
+util::Result<PlateSet> solvePlateSet(const PlateTask& task, double yield, double times,
+                                     const FieldOptions& options) {
     const auto first = firstModel(task, 1, options);
     if (!first)
         return first.problem();
     const plate::PlateModel& model = **first;
-    auto path = follow(model, task, yield, {}, options);
+    plate::PlasticOptions plastic;
+    plastic.unloadFrom = {times, 1.25 * times};
+    auto path = follow(model, task, yield, plastic, options);
     if (!path)
         return path.problem();
     PlateSet set;

@@ -57,7 +57,13 @@ struct PlateSet {
     plate::PlasticPath path;
     Found<double> setMm, setAtProofMm; ///< largest residual deflection from the centre-bearing plane
 };
-util::Result<PlateSet> solvePlateSet(const PlateTask& task, double yield, const FieldOptions& options = {});
+/// `times`: the set is that of this many times the load (hammering), and of 1.25 times that.
+util::Result<PlateSet> solvePlateSet(const PlateTask& task, double yield, double times = 1,
+                                     const FieldOptions& options = {});
+
+/// Folding alone, on the mesh of solvePlateSet.
+util::Result<plate::PlasticPath> followToCollapse(const PlateTask& task, double yield,
+                                                  const FieldOptions& options = {});
 
 /// Fineness where a verdict asks for 1.5 and 1.1 times, not for per cents.
 inline constexpr double kCoarse = 1.3;

@@ -123,6 +123,8 @@ struct ProofReport {
 /// One change that was worked out and does mend a check.
 struct Change {
     std::string check, what, field, value;
+    verdict::Grade leaves = verdict::Grade::Incomplete; ///< the whole tool, once it is done
+    bool operator==(const Change&) const = default;
 };
 
 /// A figure that is needed before there can be an answer.

@@ -226,6 +226,7 @@ jobfile::Tree toTree(const Report& report) {
         item["do"] = c.what;
         item["field"] = c.field;
         item["value"] = c.value;
+        item["leaves"] = verdict::wordOf(c.leaves);
         changes.push(item);
     }
     return t;

@@ -70,6 +70,21 @@ std::string list(const std::string& title, const std::vector<std::string>& lines
     return out;
 }
 
+std::string sourceWords(const Report& report) {
+    const std::string& source = report.load.source;
+    if (source == "springs")
+        return ", from the springs";
+    if (source == "hub")
+        return ", what the hub may ask";
+    if (source == "wrench")
+        return ", what the wrench can make";
+    if (source == "ram")
+        return ", what the ram can make";
+    if (source == "rated")
+        return ": nobody states a load, this is what the tool may be used for";
+    return ", as given";
+}
+
 std::string figures(const Report& report) {
     const System system = report.preferred;
     std::string out;
@@ -77,8 +92,13 @@ std::string figures(const Report& report) {
         std::string text = show(*report.load.total, system) + " in all";
         if (report.load.perStation)
             text += ", " + show(*report.load.perStation, system) + " a station";
-        out += row("Load", text + (report.load.source == "springs" ? ", from the springs" : ", as given"));
+        out += row("Load", text + sourceWords(report));
     }
+    if (report.hub.pull)
+        out += row("Hub asks", show(*report.hub.pull, system) +
+                                   (report.hub.heatToFree ? "; it comes free by heat between " +
+                                                                show(*report.hub.heatToFree, system)
+                                                          : std::string()));
     if (report.screw.stopTorque)
         out += row("Stop at", both(*report.screw.stopTorque, system) + " on the wrench");
     if (report.screw.torqueRange)
@@ -100,6 +120,59 @@ std::string figures(const Report& report) {
     return out;
 }
 
+std::string cell(const std::string& text, std::size_t width) {
+    return padded(text, width) + "  ";
+}
+
+/// The dial against the load, and turns against torque.
+std::string tables(const Report& report) {
+    const System system = report.preferred;
+    std::string out;
+    if (!report.gauge.empty()) {
+        out += "\nThe plate as a gauge";
+        if (report.proof.readingAt)
+            out += ", dial from " + show(*report.proof.readingAt, system) + " off the middle to the rim";
+        out += "\n";
+        for (const GaugeRow& row : report.gauge)
+            out += "  " + cell(show(row.load, system), 11) + cell(show(row.reading, system), 12) + row.what +
+                   "\n";
+    }
+    if (!report.card.rows.empty()) {
+        out += "\nTurns and torque\n";
+        for (const CardRow& row : report.card.rows) {
+            out += "  " + cell(units::number(std::round(row.turns * 100) / 100) + " turns", 11) +
+                   cell(show(row.load, system), 18) + cell(show(row.torque, system), 18);
+            if (row.reading)
+                out += "dial " + show(*row.reading, system);
+            out += "\n";
+        }
+        for (const std::string& note : report.card.notes)
+            out += wrapped("  - ", note);
+    }
+    return out;
+}
+
+/// One change may mend several checks: it is said once. What mends a check and leaves the tool failing is
+/// said only as far as nothing does better.
+std::string mendRows(const Report& report) {
+    const auto enough = [](const Change& c) { return c.leaves == Grade::Holds || c.leaves == Grade::Thin; };
+    const bool any = std::any_of(report.changes.begin(), report.changes.end(), enough);
+    std::string out;
+    std::vector<const Change*> said;
+    for (const Change& change : report.changes) {
+        const bool known = std::any_of(said.begin(), said.end(), [&](const Change* c) {
+            return c->field == change.field && c->value == change.value;
+        });
+        if (known || (any && !enough(change)) || (!any && said.size() >= 3))
+            continue;
+        said.push_back(&change);
+        out += row("Mend", change.what);
+    }
+    if (!any && !said.empty())
+        out += row("", "No single change is enough: it takes several.");
+    return out;
+}
+
 /// What does not hold in full, what holds in a few words: the numbers behind it stand in the window and in
 /// --json.
 std::string checkRows(const Report& report) {
@@ -111,7 +184,7 @@ std::string checkRows(const Report& report) {
         if (check.grade != Grade::Holds)
             weak += wrapped(head, check.title + ": " + check.basis);
         else if (check.margin && check.wanted)
-            strong += head + padded(check.title, 24) + marginWords(check, *check.margin, report.preferred) +
+            strong += head + padded(check.title, 31) + marginWords(check, *check.margin, report.preferred) +
                       ", " + marginWords(check, *check.wanted, report.preferred) + " wanted\n";
         else
             strong += head + check.title + "\n";
@@ -134,8 +207,7 @@ std::string toWords(const job::Job& job, const Report& report) {
         out += row("Weakest link", text);
     }
     out += figures(report);
-    for (const Change& change : report.changes)
-        out += row("Mend", change.what);
+    out += mendRows(report);
     std::vector<std::string> needed, wrong;
     for (const Missing& m : report.missing)
         needed.push_back(m.field + ": " + m.how);
@@ -159,10 +231,13 @@ std::string toWords(const job::Job& job, const Report& report) {
                                  : std::string()));
         out += list("What moves the answer", lines, false);
     }
-    if (report.grade == Grade::Holds || report.grade == Grade::Thin)
+    if (report.grade == Grade::Holds || report.grade == Grade::Thin) {
+        out += tables(report);
         out += list("Order of work", report.steps, true);
-    else if (job.work != job::Work::Pull && !report.steps.empty() && report.grade != Grade::Incomplete)
-        out += "\nDo not squeeze with this plate.\n";
+    } else if (report.grade != Grade::Incomplete) {
+        out += job.work == job::Work::Pull ? "\nDo not pull with this tool.\n"
+                                           : "\nDo not squeeze with this plate.\n";
+    }
     out += list("Cautions", report.cautions, false);
     return out;
 }

@@ -1,6 +1,7 @@
 #include "app/gui/run.h"
 
 #include "app/engine/check.h"
+#include "app/engine/mend.h"
 #include "app/engine/write.h"
 #include "app/gui/window.h"
 
@@ -19,6 +20,7 @@ int run(int argc, char** argv, std::optional<std::filesystem::path> job) {
     engine.check = [](const job::Job& j, const engine::CheckOptions& options) {
         return engine::check(j, options);
     };
+    engine.mend = engine::mends;
     engine.writeCut = engine::writeCut;
     engine.writeSolid = engine::writeSolid;
     Window window(engine);

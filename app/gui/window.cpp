@@ -47,7 +47,7 @@ bool mayBeMade(verdict::Grade grade) {
 
 Window::Window(Engine engine, Questions questions)
     : m_engine(std::move(engine)), m_questions(std::move(questions)), m_document(new Document(this)),
-      m_checker(new Checker(m_engine.check, this)), m_units(settings::unitSystem()),
+      m_checker(new Checker(m_engine.check, m_engine.mend, this)), m_units(settings::unitSystem()),
       m_systemDark(QApplication::palette().color(QPalette::Window).lightness() < 128),
       m_menu(new QMenu(this)), m_splitter(new QSplitter(Qt::Horizontal, this)) {
     setAcceptDrops(true);

@@ -28,6 +28,7 @@ using WriteFunction = std::function<util::Status(const job::Job&, const engine::
 struct Engine {
     CheckFunction check;
     WriteFunction writeCut, writeSolid;
+    MendFunction mend; ///< empty: nothing is looked for
 };
 
 /// What the window asks of the person, apart from the job's figures. Tests answer instead.

@@ -312,18 +312,18 @@ std::optional<Check> hungScrew(const job::Job& job, const Setup& setup, Force le
     return hungScrewCheck(in, station, where);
 }
 
-RatedLoadPath rate(const job::Job& job, const spring::PackLoads& pack, const LoadPath& path,
-                   const std::vector<Check>& allChecks) {
+RatedLoadPath rate(const job::Job& job, const spring::PackLoads& pack,
+                   const std::optional<TorqueInputs>& torque, const std::vector<Check>& allChecks) {
     RatingInputs in;
     in.checks = allChecks;
     in.design = pack.known() ? pack.design() : Force();
     in.limitAtBind = pack.limitAtBind();
     in.stampWanted = job.wanted.stamp;
-    in.torque = path.torque;
+    in.torque = torque;
     in.system = job.preferred;
     RatedLoadPath rated;
     rated.rating = ratingOf(in);
-    if (!path.torque)
+    if (!torque)
         return rated;
     rated.checks.push_back(torqueWindowCheck(in, rated.rating));
     OverrunInputs overrun;
@@ -332,7 +332,7 @@ RatedLoadPath rate(const job::Job& job, const spring::PackLoads& pack, const Loa
         overrun.pull = job.screw->handPull;
     }
     overrun.compressFurther = job.travel.compressFurther.value_or(Length());
-    overrun.lead = path.torque->thread.lead();
+    overrun.lead = torque->thread.lead();
     rated.checks.push_back(overrunCheck(in, overrun));
     return rated;
 }

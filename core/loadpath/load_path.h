@@ -47,7 +47,7 @@ struct RatedLoadPath {
     Rating rating;
     std::vector<Check> checks;
 };
-RatedLoadPath rate(const job::Job& job, const spring::PackLoads& pack, const LoadPath& path,
-                   const std::vector<Check>& allChecks);
+RatedLoadPath rate(const job::Job& job, const spring::PackLoads& pack,
+                   const std::optional<TorqueInputs>& torque, const std::vector<Check>& allChecks);
 
 } // namespace pw::loadpath

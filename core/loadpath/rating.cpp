@@ -117,6 +117,8 @@ Check torqueWindowCheck(const RatingInputs& in, const Rating& rating) {
                   "); stop at " + show(stop) + ", which is " + show(rating.rated) + " when it runs easily";
     if (check.grade == Grade::Thin)
         check.basis += ": stop by turns and dial, not by torque";
+    const Range<double> k = kFactor(*in.torque);
+    check.basis += "; K " + units::number(k.low, 2) + " to " + units::number(k.high, 2);
     check.source =
         "power-screw equation, Shigley 9th ed. ch. 8; friction classes of VDI 2230-1 (from memory)";
     return check;

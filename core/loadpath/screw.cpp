@@ -88,7 +88,7 @@ Check hungScrewCheck(const ScrewInputs& in, int station, shape::Point where) {
     check.id = "screw.hung_station";
     check.member = "screw";
     check.title = "Screw, one station hung";
-    check.kind = verdict::CheckKind::Force;
+    check.kind = verdict::CheckKind::Note; // an accident: it does not rate the tool
     check.unit = "MPa";
     check.demand = demand.mpa();
     check.capacity = in.strength.yield.mpa();

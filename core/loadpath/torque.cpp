@@ -78,6 +78,12 @@ Range<Torque> torqueFor(const TorqueInputs& inputs, Force load) {
             at(inputs.friction.thread.high, inputs.friction.collar.high)};
 }
 
+Range<double> kFactor(const TorqueInputs& inputs) {
+    const Range<Torque> unit = torqueFor(inputs, Force::fromN(1));
+    const double d = inputs.thread.diameter.mm();
+    return {unit.low.newtonMm() / d, unit.high.newtonMm() / d};
+}
+
 Force mostLoadOf(const TorqueInputs& inputs, Torque torque) {
     const Force unit = Force::fromN(1);
     return unit * (torque / torqueFor(inputs, unit).low);

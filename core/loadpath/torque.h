@@ -49,6 +49,9 @@ struct TorqueInputs {
 Torque threadTorque(const TorqueInputs& inputs, Force load, double friction);
 /// Thread and collar together, at the low and at the high friction.
 Range<Torque> torqueFor(const TorqueInputs& inputs, Force load);
+/// K of T = K F d, d the nominal diameter, at the low and at the high friction: beside the equation for those
+/// who know the short form. Source: Shigley 9th ed. eq. (8-27).
+Range<double> kFactor(const TorqueInputs& inputs);
 /// The load a torque makes at the low friction: the most it can.
 Force mostLoadOf(const TorqueInputs& inputs, Torque torque);
 

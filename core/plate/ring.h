@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/plate/footprint.h"
 #include "core/plate/mesh.h"
 
 #include <Eigen/Core>
@@ -21,14 +22,7 @@ struct PressureRing {
     bool operator==(const PressureRing&) const = default;
 
     bool covers(double x, double y) const;
-};
-
-/// A small piece of a ring in one triangle.
-struct RingPoint {
-    Eigen::Index triangle = 0;
-    Eigen::Matrix<double, 6, 1> shape; ///< the triangle's shape functions there
-    double area = 0;                   ///< mm2
-    Eigen::Vector2d at;
+    Cover coverOf(const Eigen::Vector2d& middle, double reach) const;
 };
 
 /// The part of the ring that lies on the mesh, as points; triangles are split where the ring's edges run

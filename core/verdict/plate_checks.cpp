@@ -51,6 +51,10 @@ Check collapseCheck(const PlateFindings& f, const PlateDemands& d) {
               number(3.0 * s);
     if (f.firstYieldFactor)
         c.basis += "; yields first at " + number(*f.firstYieldFactor) + " x, " + f.peakPlace;
+    if (d.hammer > 1)
+        c.basis += "; counted with " + number(d.hammer) + " x for hammering";
+    if (!d.loadIsStated)
+        c.basis += "; half as much again is wanted as nobody states the load";
     c.where = f.peakAt;
     return c;
 }

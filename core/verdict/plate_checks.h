@@ -10,7 +10,7 @@ namespace pw::verdict {
 struct PlateFindings {
     double designLoad = 0;
     double span = 0; ///< largest distance between two loaded stations (or the rim's, with fewer than two)
-    std::optional<double> peakStress; ///< elastic, largest anywhere on the face
+    std::optional<double> peakStress; ///< elastic, largest anywhere on the face, without hammering
     std::optional<double> firstYieldFactor;
     std::optional<double> collapseFactor;
     bool collapseReached = true;           ///< false: the factor was carried, the plate has not folded yet
@@ -26,6 +26,7 @@ struct PlateDemands {
     std::optional<double> setLimit; ///< mm
     bool loadIsStated = true;       ///< false: a pull whose load nobody states wants half as much again
     bool unknownSteel = false;
+    double hammer = 1; ///< blows on the loaded plate; already in collapse factor, set and what they say
     job::ShopTests tests;
     units::System system = units::System::Metric;
 };

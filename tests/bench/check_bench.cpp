@@ -1,6 +1,7 @@
 // The speeds that were asked for, measured: one live edit (mesh, solve, checks), symmetric and general
 // plates.
 #include "app/engine/check.h"
+#include "app/engine/flange_checks.h"
 #include "app/engine/plate_field.h"
 #include "core/jobfile/read.h"
 #include "core/util/memory.h"
@@ -49,6 +50,19 @@ void elasticEdit(benchmark::State& state, bool uneven) {
     state.counters["unknowns"] = unknowns;
 }
 
+/// A cast flange of 160 mm under narrow jaws: field until settled, and all its checks.
+void flange(benchmark::State& state, int jaws) {
+    job::Job job;
+    job.hub.emplace();
+    const auto mm = [](double v) { return units::Length::fromMm(v); };
+    job.hub->flange = job::Flange{mm(160), mm(90), mm(12), {}};
+    job.hub->jaws = job::Jaws{jaws, mm(20), mm(15)};
+    for (auto _ : state) {
+        std::vector<std::string> assumptions;
+        benchmark::DoNotOptimize(engine::flangeChecks(job, units::Force::fromN(12000), 1, assumptions));
+    }
+}
+
 void setAndFolding(benchmark::State& state, bool uneven) {
     const engine::PlateTask task = sixHoles(uneven);
     for (auto _ : state)
@@ -61,6 +75,9 @@ BENCHMARK_CAPTURE(elasticEdit, symmetric_disc, false)->Unit(benchmark::kMillisec
 BENCHMARK_CAPTURE(elasticEdit, general_plate, true)->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(setAndFolding, symmetric_disc, false)->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(setAndFolding, general_plate, true)->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(flange, two_jaws, 2)->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(flange, three_jaws, 3)->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(flange, four_jaws_one_slack, 4)->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(wholeCheck, six_pin_disc, "mill_lane_six_pin")->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(wholeCheck, two_pin_bar, "mill_lane_two_pin_bar")->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(wholeCheck, polygon, "mill_lane_three_pin_polygon")->Unit(benchmark::kMillisecond);

@@ -5,7 +5,8 @@
 
 namespace pw::gui {
 
-Checker::Checker(CheckFunction check, QObject* parent) : QObject(parent), m_check(std::move(check)) {
+Checker::Checker(CheckFunction check, MendFunction mend, QObject* parent)
+    : QObject(parent), m_check(std::move(check)), m_mend(std::move(mend)) {
     m_pool.setMaxThreadCount(1);
     m_slowTimer.setSingleShot(true);
     m_slowTimer.setInterval(kSlowMs);
@@ -62,8 +63,25 @@ void Checker::start(Question question) {
                 Qt::QueuedConnection);
             return true;
         };
+        // The answer first; what would mend it costs more checks and follows.
+        options.mend = false;
         try {
             report = std::make_shared<const engine::Report>(m_check(question.job, options));
+            if (m_mend && report->grade != verdict::Grade::Holds) {
+                QMetaObject::invokeMethod(
+                    this,
+                    [this, stop, report, revision = question.revision] {
+                        if (stop->load())
+                            return;
+                        m_slowTimer.stop();
+                        m_isSlow = false; // what follows is looked for in silence
+                        Q_EMIT answered(revision, report);
+                    },
+                    Qt::QueuedConnection);
+                auto whole = std::make_shared<engine::Report>(*report);
+                whole->changes = m_mend(question.job, *report, options);
+                report = whole;
+            }
         } catch (const engine::Stopped&) {
             stopped = true;
         } catch (const std::exception& e) {

@@ -14,6 +14,8 @@
 namespace pw::gui {
 
 using CheckFunction = std::function<engine::Report(const job::Job&, const engine::CheckOptions&)>;
+using MendFunction = std::function<std::vector<engine::Change>(const job::Job&, const engine::Report&,
+                                                               const engine::CheckOptions&)>;
 
 /// Checks a copy of the job off the GUI thread. The newest question wins: asking again tells a running check
 /// to stop, and whatever an older question still answers is dropped.
@@ -24,13 +26,15 @@ public:
     /// Work longer than this shows that it is running.
     static constexpr int kSlowMs = 200;
 
-    explicit Checker(CheckFunction check, QObject* parent = nullptr);
+    /// `mend` may be empty: then nothing is looked for.
+    explicit Checker(CheckFunction check, MendFunction mend = {}, QObject* parent = nullptr);
     ~Checker() override;
 
     void ask(const job::Job& job, quint64 revision);
     bool isBusy() const { return m_running || m_waiting; }
 
 Q_SIGNALS:
+    /// Twice for a verdict that does not hold: at once, and again with what would change it.
     void answered(quint64 revision, std::shared_ptr<const engine::Report> report);
     /// The check threw: a bug, told in words.
     void failed(quint64 revision, const QString& what);
@@ -48,6 +52,7 @@ private:
                 bool stopped);
 
     CheckFunction m_check;
+    MendFunction m_mend;
     QThreadPool m_pool;
     QTimer m_slowTimer;
     std::shared_ptr<std::atomic<bool>> m_stop;

@@ -1,0 +1,211 @@
+#include "app/engine/mend.h"
+
+#include "app/engine/mend_trials.h"
+#include "app/engine/model_cache.h"
+#include "core/loadpath/setup.h"
+
+#include <algorithm>
+#include <array>
+#include <map>
+
+namespace pw::engine {
+
+namespace {
+
+using verdict::Check;
+using verdict::Grade;
+
+/// Checks of a whole tool that one search may cost; what is not found by then is not offered.
+constexpr int kMostWholeChecks = 14;
+constexpr int kMostWholeTriesAValue = 3, kMostChangesACheck = 2, kMostPlates = 5;
+
+int rankOf(Grade grade) {
+    switch (grade) {
+    case Grade::Holds:
+        return 0;
+    case Grade::Thin:
+        return 1;
+    case Grade::Sets:
+        return 2;
+    case Grade::Incomplete:
+        return 3;
+    case Grade::Breaks:
+        return 4;
+    }
+    return 5;
+}
+
+/// Does it take the plate's bending to know?
+bool hangsOnPlate(const std::string& id) {
+    return (id.starts_with("plate.") && id != "plate.ligament") || id == "land.tilt" ||
+           id == "screw.hung_station" || id == "screw.torque_window" || id == "screw.overrun" ||
+           id == "flange.bending";
+}
+
+bool isMended(const Report& report, const Check& check) {
+    const Check* now = report.find(check.id);
+    // Some checks go away with what they are about (hammering).
+    return !now || now->grade == Grade::Holds;
+}
+
+std::string lowered(std::string text) {
+    if (!text.empty() && text[0] >= 'A' && text[0] <= 'Z')
+        text[0] = static_cast<char>(text[0] - 'A' + 'a');
+    return text;
+}
+
+class Search {
+public:
+    Search(const job::Job& job, const Report& report, const CheckOptions& options)
+        : m_job(job), m_report(report), m_whole(options) {
+        m_whole.mend = m_whole.spread = false;
+        m_whole.at.clear();
+        if (!m_whole.models)
+            m_whole.models = std::make_shared<ModelCache>();
+        m_quick = m_whole;
+        m_quick.bend = false;
+    }
+
+    std::vector<Change> run() {
+        std::vector<Change> changes;
+        if (auto plate = plateThatHolds())
+            changes.push_back(std::move(*plate));
+        for (const Check& check : m_report.checks) {
+            if (check.grade == Grade::Holds || check.grade == Grade::Incomplete)
+                continue;
+            int found = 0;
+            for (const Trial& trial : trialsFor(check, m_job, m_report)) {
+                if (found >= kMostChangesACheck)
+                    break;
+                if (auto change = tryOut(check, trial)) {
+                    ++found;
+                    if (std::find(changes.begin(), changes.end(), *change) == changes.end())
+                        changes.push_back(std::move(*change));
+                }
+            }
+        }
+        return changes;
+    }
+
+private:
+    /// Where the plate itself is poor: the thinnest in which nothing is any more.
+    Found<Change> plateThatHolds() {
+        const auto isPoor = [](const Check& c) {
+            return (c.id == "plate.collapse" || c.id == "plate.set") && c.grade != Grade::Holds;
+        };
+        const auto poor = std::find_if(m_report.checks.begin(), m_report.checks.end(), isPoor);
+        if (poor == m_report.checks.end())
+            return std::nullopt;
+        const Check* folding = m_report.find("plate.collapse");
+        for (const Trial& trial : trialsFor(folding ? *folding : *poor, m_job, m_report)) {
+            if (trial.field != "plate.thickness")
+                continue;
+            for (std::size_t i = 0; i < std::min<std::size_t>(trial.values.size(), kMostPlates); ++i)
+                if (const Report* after = tried(trial, trial.values[i]);
+                    after && after->grade == Grade::Holds)
+                    return Change{poor->id, wordsFor(*poor, trial, trial.values[i], *after), trial.field,
+                                  trial.values[i], after->grade};
+        }
+        return std::nullopt;
+    }
+
+    Found<Change> tryOut(const Check& check, const Trial& trial) {
+        int tries = 0;
+        for (const std::string& value : trial.values) {
+            if (!mightMend(check, trial, value))
+                continue;
+            if (++tries > kMostWholeTriesAValue)
+                return std::nullopt;
+            const Report* after = tried(trial, value);
+            if (!after)
+                return std::nullopt;
+            if (isMended(*after, check) && rankOf(after->grade) <= rankOf(m_report.grade))
+                return Change{check.id, wordsFor(check, trial, value, *after), trial.field, value,
+                              after->grade};
+        }
+        return std::nullopt;
+    }
+
+    /// A look that costs no bending of the plate.
+    bool mightMend(const Check& check, const Trial& trial, const std::string& value) {
+        job::Job changed = m_job;
+        trial.put(changed, value);
+        if (check.id == "plate.tip") { // statics: only the bearing matters
+            const auto setup = loadpath::setUp(changed);
+            return setup.bearing && check.margin && check.wanted && m_report.bearingOutside &&
+                   *check.margin * (setup.bearing->outside / *m_report.bearingOutside) >= *check.wanted;
+        }
+        return hangsOnPlate(check.id) || isMended(engine::check(changed, m_quick), check);
+    }
+
+    /// The changed job checked whole, once; none when the search has cost enough.
+    const Report* tried(const Trial& trial, const std::string& value) {
+        const std::string key = trial.field + "=" + value;
+        if (const auto known = m_tried.find(key); known != m_tried.end())
+            return &known->second;
+        job::Job changed = m_job;
+        trial.put(changed, value);
+        if (leavesPlateAlone(trial.field))
+            return &m_tried.emplace(key, withSamePlate(engine::check(changed, m_quick))).first->second;
+        if (m_wholeChecks >= kMostWholeChecks)
+            return nullptr;
+        ++m_wholeChecks;
+        return &m_tried.emplace(key, engine::check(changed, m_whole)).first->second;
+    }
+
+    /// Neither the plate nor what presses on it hangs on this figure: its bending need not be worked out
+    /// again.
+    bool leavesPlateAlone(const std::string& field) const {
+        constexpr std::array kAlone{
+            "screw.grade", "screw.nut_grade", "screw.engagement", "screw.usable_length", "screw.free_length",
+            "legs.grade",  "hub.bolts.",      "hub.jaws.",        "ram.rod_grade",       "back."};
+        return std::any_of(kAlone.begin(), kAlone.end(),
+                           [&](const char* start) { return field.starts_with(start); });
+    }
+
+    Report withSamePlate(Report quick) const {
+        std::erase_if(quick.checks, [](const Check& c) { return hangsOnPlate(c.id); });
+        for (const Check& check : m_report.checks)
+            if (hangsOnPlate(check.id))
+                quick.checks.push_back(check);
+        quick.grade = verdict::worst(quick.checks);
+        return quick;
+    }
+
+    std::string wordsFor(const Check& check, const Trial& trial, const std::string& value,
+                         const Report& after) const {
+        std::string words = trial.words;
+        if (const std::size_t at = words.find("%1"); at != std::string::npos)
+            words.replace(at, 2, value);
+        words += ". Then ";
+        if (after.grade == Grade::Holds)
+            words += "it holds.";
+        else
+            words += lowered(check.title) + " holds; the whole " +
+                     (after.grade == Grade::Thin ? "is thin" : std::string(verdict::wordOf(after.grade))) +
+                     ".";
+        if (trial.field == "plate.thickness" && after.plate.massKg && m_report.plate.massKg)
+            words += " " +
+                     units::show(units::Mass::fromKg(*after.plate.massKg - *m_report.plate.massKg),
+                                 m_job.preferred) +
+                     " heavier.";
+        return words;
+    }
+
+    const job::Job& m_job;
+    const Report& m_report;
+    CheckOptions m_whole, m_quick;
+    std::map<std::string, Report> m_tried;
+    int m_wholeChecks = 0;
+};
+
+} // namespace
+
+std::vector<Change> mends(const job::Job& job, const Report& report, const CheckOptions& options) {
+    // Rated: the load was chosen so that all holds. Wrong or missing figures come first.
+    if (report.grade == Grade::Incomplete || report.load.source == "rated")
+        return {};
+    return Search(job, report, options).run();
+}
+
+} // namespace pw::engine

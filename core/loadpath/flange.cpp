@@ -1,0 +1,163 @@
+#include "core/loadpath/flange.h"
+
+#include "core/units/format.h"
+
+#include <algorithm>
+#include <numbers>
+
+namespace pw::loadpath {
+
+namespace {
+
+using units::number;
+
+constexpr double kBrittleHolds = 4, kBrittleBreaks = 2; // common practice, no published source
+constexpr double kBearingOfYield = 1.8;                 // AISC 360 J7, from memory
+constexpr double kShearOfYield = 0.6;                   // AISC 360 J4, from memory
+constexpr double kRounding = 1e-9;
+constexpr const char* kBrittleSource = "brittle, 4 and 2 on ultimate: common practice, no published source";
+
+/// A brittle part is judged on ultimate by its own limits.
+void judgeBrittle(Check& check, double s) {
+    check.wanted = kBrittleHolds * s;
+    check.grade = *check.margin >= kBrittleHolds * s * (1 - kRounding) ? Grade::Holds
+                  : *check.margin >= kBrittleBreaks * (1 - kRounding)  ? Grade::Thin
+                                                                       : Grade::Breaks;
+}
+
+/// "250 MPa", "225 MPa hot".
+std::string strength(Stress stress, const FlangeDemands& demands) {
+    return units::show(stress * demands.strengthFactor, demands.system) +
+           (demands.strengthFactor < 1 ? " hot" : "");
+}
+
+std::string jawsInWords(const FlangeFindings& f, units::System system) {
+    if (f.fullRing)
+        return "jaws all round, " + units::show(f.perJaw * static_cast<double>(f.jaws), system);
+    return std::to_string(f.jaws) + " jaws, " + units::show(f.perJaw, system) +
+           (f.oneSlack ? " each with one slack (common practice)" : " each");
+}
+
+std::string join(const std::vector<std::string>& parts) {
+    std::string text;
+    for (const std::string& part : parts)
+        text += (text.empty() ? "" : "; ") + part;
+    return text;
+}
+
+void addIfMissing(std::vector<std::string>& missing, bool given, const std::string& what) {
+    if (!given)
+        missing.push_back(what);
+}
+
+void addJaws(std::vector<std::string>& missing, const job::Hub& hub) {
+    const job::Jaws jaws = hub.jaws.value_or(job::Jaws{});
+    addIfMissing(missing, jaws.count.has_value(), "hub.jaws.count: count the jaws that grip the flange");
+    addIfMissing(missing, jaws.width.has_value(),
+                 "hub.jaws.width: measure across one jaw, along the flange's rim");
+    addIfMissing(missing, jaws.overlap.has_value(),
+                 "hub.jaws.overlap: measure how far a jaw reaches in behind the rim");
+}
+
+std::optional<std::string> inOneLine(const std::vector<std::string>& missing) {
+    if (missing.empty())
+        return std::nullopt;
+    return "not given: " + join(missing);
+}
+
+} // namespace
+
+Check flangeBendingCheck(const FlangeFindings& f, const material::Material& material,
+                         const FlangeDemands& demands) {
+    const double worst = material.brittle ? f.principal.mpa() : f.vonMises.mpa();
+    const double capacity =
+        (material.brittle ? material.ultimate : material.yield).mpa() * demands.strengthFactor;
+    Check check = strengthCheck("flange.bending", "flange", "Flange under the jaws", Rule::Ductile, worst,
+                                capacity, "MPa", demands.s);
+    if (material.brittle)
+        judgeBrittle(check, demands.s);
+    check.basis = jawsInWords(f, demands.system) + ": worst stress " +
+                  units::show(Stress::fromMpa(worst), demands.system) +
+                  (f.atRoot ? " at the root" : " under a jaw") + " against " +
+                  strength(material.brittle ? material.ultimate : material.yield, demands) +
+                  (material.brittle ? " to break (" : " yield (") + material.name + "); wanted " +
+                  number(*check.wanted) + " x";
+    if (!f.settled)
+        check.basis += "; not settled, within about " + number(f.errorPercent, 2) + " %";
+    if (f.collapseFactor)
+        check.basis += std::string("; ") + (f.collapseReached ? "folds at " : "carries at least ") +
+                       number(*f.collapseFactor) + " x the load";
+    if (material.brittle && demands.hammering) {
+        check.grade = Grade::Breaks;
+        check.basis += "; never hammer on a cast flange";
+    }
+    check.source = std::string(f.fullRing ? "annular plate fixed inside, Roark, 7th ed., Table 11.2"
+                                          : "elastic field of the flange clamped at its root, even pressure "
+                                            "under each jaw") +
+                   "; " + (material.brittle ? kBrittleSource : "ASME BTH-1 category A, 2.0 on yield") + "; " +
+                   material.source;
+    return check;
+}
+
+Check jawBearingCheck(Force perJaw, Length width, Length overlap, const material::Material& material,
+                      const FlangeDemands& demands) {
+    const units::Area area = width * overlap;
+    const Stress limit =
+        (material.brittle ? material.ultimate : material.yield * kBearingOfYield) * demands.strengthFactor;
+    Check check = strengthCheck("jaws.bearing", "flange", "Pressure under the jaws", Rule::Ductile,
+                                perJaw.newton(), (limit * area).newton(), "N", demands.s);
+    if (material.brittle)
+        judgeBrittle(check, demands.s);
+    const auto show = [&](auto q) { return units::show(q, demands.system); };
+    check.basis = show(perJaw) + " on a jaw of " + show(width) + " x " + show(overlap) + ", against " +
+                  (material.brittle ? "ultimate " + strength(material.ultimate, demands)
+                                    : "1.8 x yield " + strength(material.yield, demands)) +
+                  " (" + material.name + ")";
+    check.source =
+        (material.brittle ? std::string(kBrittleSource) : "AISC 360 J7, bearing 1.8 x yield (from memory)") +
+        "; " + material.source;
+    return check;
+}
+
+Check flangeShearCheck(Force perJaw, int jaws, Length root, Length thickness, Length width, Length overlap,
+                       const material::Material& material, const FlangeDemands& demands) {
+    const units::Area sides = thickness * (width + overlap * 2.0);
+    const units::Area part = thickness * (root * (std::numbers::pi / jaws));
+    const units::Area area = std::min(sides, part);
+    const Stress limit =
+        (material.brittle ? material.ultimate : material.yield * kShearOfYield) * demands.strengthFactor;
+    Check check = strengthCheck("flange.shear", "flange", "Flange, shear round a jaw", Rule::Ductile,
+                                perJaw.newton(), (limit * area).newton(), "N", demands.s);
+    if (material.brittle)
+        judgeBrittle(check, demands.s);
+    const auto show = [&](auto q) { return units::show(q, demands.system); };
+    check.basis = show(perJaw) + " on " + show(area) + (sides < part ? " round a jaw" : " of the root") +
+                  ", against " +
+                  (material.brittle ? "ultimate " + strength(material.ultimate, demands)
+                                    : "0.6 x yield " + strength(material.yield, demands)) +
+                  " (" + material.name + ")";
+    check.source =
+        (material.brittle ? std::string(kBrittleSource) : "AISC 360 J4, shear 0.6 x yield (from memory)") +
+        "; " + material.source;
+    return check;
+}
+
+std::optional<std::string> missingForFlange(const job::Hub& hub) {
+    const job::Flange flange = hub.flange.value_or(job::Flange{});
+    std::vector<std::string> missing;
+    addIfMissing(missing, flange.outside.has_value(), "hub.flange.outside: measure across the flange's rim");
+    addIfMissing(missing, flange.root.has_value(),
+                 "hub.flange.root: measure across the hub right behind the flange");
+    addIfMissing(missing, flange.thickness.has_value(),
+                 "hub.flange.thickness: measure at the root, where it is loaded");
+    addJaws(missing, hub);
+    return inOneLine(missing);
+}
+
+std::optional<std::string> missingForJaws(const job::Hub& hub) {
+    std::vector<std::string> missing;
+    addJaws(missing, hub);
+    return inOneLine(missing);
+}
+
+} // namespace pw::loadpath
