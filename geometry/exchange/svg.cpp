@@ -174,7 +174,7 @@ private:
                      Point corner) const {
         return std::string("<text class=\"") + layer + "\" x=\"" + figure(at.x - corner.x) + "\" y=\"" +
                figure(corner.y - at.y) + "\" font-family=\"sans-serif\" font-size=\"" + figure(height) +
-               "\" fill=\"" + (std::string(layer) == "warning" ? "#a93c11" : "#515a5f") + "\">" +
+               "\" stroke=\"none\" fill=\"" + (std::string(layer) == "warning" ? "#a93c11" : "#515a5f") + "\">" +
                xmlText(words, 400) + "</text>\n";
     }
 
