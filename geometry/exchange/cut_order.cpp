@@ -1,5 +1,6 @@
 #include "geometry/exchange/cut_order.h"
 
+#include <algorithm>
 #include <limits>
 #include <numeric>
 #include <optional>
@@ -8,7 +9,8 @@ namespace pw::exchange {
 
 namespace {
 
-constexpr double kWorthWhile = 2.0;
+constexpr double kDetour = 100; ///< mm
+constexpr double kDetourShare = 1.5;
 constexpr double kTie = 1e-6; ///< mm; what rounding decides is no nearer
 
 } // namespace
@@ -34,8 +36,8 @@ std::vector<std::size_t> cutOrder(const std::vector<CutPlace>& cuts, shape::Poin
         };
         std::size_t next = *nearest(false);
         const double least = distance(from, cuts[left[next]].pierce);
-        if (const auto cool = nearest(true);
-            cool && distance(from, cuts[left[*cool]].pierce) <= kWorthWhile * least)
+        if (const auto cool = nearest(true); cool && distance(from, cuts[left[*cool]].pierce) - least <=
+                                                         std::max(kDetour, kDetourShare * least))
             next = *cool;
         order.push_back(left[next]);
         from = cuts[left[next]].end;

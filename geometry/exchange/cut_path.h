@@ -22,7 +22,6 @@ struct Burn {
     std::size_t plate = 0; ///< of the plates given
     shape::Part part = shape::Part::Rim;
     int index = 0; ///< as in shape::Hole
-    bool operator==(const Burn&) const = default;
 
     shape::Point pierce() const { return leadIn.from; }
     shape::Point end() const { return leadOut ? leadOut->to : leadIn.to; }

@@ -100,6 +100,9 @@ private:
         comment("arcs: I and J are offsets from the start of the arc");
         for (const std::string& note : m_path.notes)
             comment("note: " + note);
+        for (const CutEdge& edge : m_path.sawn)
+            if (!edge.note.empty())
+                comment("not burned: " + nameOf(edge.part, edge.index) + ": " + edge.note);
         for (const DrilledHole& hole : m_path.drilled) {
             const Point at = placed(hole.centre);
             comment("drill " + plain(hole.diameter.mm(), 2, 4) + " at X" + figure(at.x) + " Y" +

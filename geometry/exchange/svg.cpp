@@ -146,9 +146,10 @@ private:
         m_extents->high = {std::max(m_extents->high.x, box.high.x), std::max(m_extents->high.y, box.high.y)};
     }
 
-    /// Half a circle at most: then the format needs no word for which of two arcs is meant.
+    /// A third of a circle at most. The format gives an arc by its ends and its radius: of half a circle the
+    /// last place of the radius would move the middle by a thousand times as much.
     void step(const Side& side, Point corner, std::string& out) const {
-        if (side.isArc() && std::abs(side.sweep()) > std::numbers::pi * (1 + 1e-9)) {
+        if (side.isArc() && std::abs(side.sweep()) > 2 * std::numbers::pi / 3) {
             const auto [first, second] = splitAt(side, side.pointAt(0.5));
             step(first, corner, out);
             step(second, corner, out);
@@ -174,8 +175,8 @@ private:
                      Point corner) const {
         return std::string("<text class=\"") + layer + "\" x=\"" + figure(at.x - corner.x) + "\" y=\"" +
                figure(corner.y - at.y) + "\" font-family=\"sans-serif\" font-size=\"" + figure(height) +
-               "\" stroke=\"none\" fill=\"" + (std::string(layer) == "warning" ? "#a93c11" : "#515a5f") + "\">" +
-               xmlText(words, 400) + "</text>\n";
+               "\" stroke=\"none\" fill=\"" + (std::string(layer) == "warning" ? "#a93c11" : "#515a5f") +
+               "\">" + xmlText(words, 400) + "</text>\n";
     }
 
     const SvgOptions& m_options;
@@ -249,6 +250,9 @@ std::string toSvg(const CutPath& path, const SvgOptions& options) {
                     sizeOf(path.settings.kerf, options.units) + " is taken off, take off no more. " +
                     std::to_string(path.burns.size()) + " pierces.");
     addDrilled(path.drilled, options, lines);
+    for (const CutEdge& edge : path.sawn)
+        if (!edge.note.empty())
+            lines.push_back("Shaped hole: " + edge.note);
     for (const std::string& note : path.notes)
         lines.push_back(note);
     return page.finish(lines);
