@@ -50,7 +50,7 @@ public:
     PathMaker(const std::vector<Region>& plates, const CutSettings& settings) : m_plates(plates) {
         m_path.settings = settings;
         m_kerf = settings.kerf.mm();
-        m_rules = {std::max(2 * m_kerf, settings.thickness.mm() / 2), m_kerf, m_kerf};
+        m_rules = {std::max(2 * m_kerf, settings.thickness.mm() / 2), m_kerf, m_kerf, m_kerf / 2};
     }
 
     util::Status layLines() {

@@ -69,16 +69,20 @@ Lead laid(const shape::Side& side, std::size_t index, double t, double radius, d
     return lead;
 }
 
-} // namespace
+bool isSharpCorner(const shape::Side& side, double cornerRadius) {
+    return side.bulge < 0 && side.circle().radius <= cornerRadius * (1 + 1e-6);
+}
 
-std::optional<Lead> findLead(const Loop& loop, const LeadRules& rules, const std::vector<Region>& steel,
-                             const std::vector<Loop>& otherCuts, const std::vector<Loop>& behind) {
-    util::require(rules.radius > 0, "findLead: the lead must have a radius");
+std::optional<Lead> bestLead(const Loop& loop, const LeadRules& rules, const std::vector<Region>& steel,
+                             const std::vector<Loop>& otherCuts, const std::vector<Loop>& behind,
+                             bool corners) {
     std::optional<Lead> best;
     double bestRadius = 0, mostSteel = 0;
     bool bestQuarter = false;
     for (std::size_t i = 0; i < loop.size(); ++i) {
         const shape::Side side = loop.side(i);
+        if (isSharpCorner(side, rules.cornerRadius) != corners)
+            continue;
         const double steps = std::clamp(std::ceil(side.length() / kStep), 1.0, kMostSteps);
         for (int k = 0; k < static_cast<int>(steps); ++k) {
             const double t = (k + 0.5) / steps;
@@ -107,6 +111,16 @@ std::optional<Lead> findLead(const Loop& loop, const LeadRules& rules, const std
         }
     }
     return best;
+}
+
+} // namespace
+
+std::optional<Lead> findLead(const Loop& loop, const LeadRules& rules, const std::vector<Region>& steel,
+                             const std::vector<Loop>& otherCuts, const std::vector<Loop>& behind) {
+    util::require(rules.radius > 0, "findLead: the lead must have a radius");
+    if (auto lead = bestLead(loop, rules, steel, otherCuts, behind, false))
+        return lead;
+    return bestLead(loop, rules, steel, otherCuts, behind, true);
 }
 
 } // namespace pw::exchange

@@ -21,6 +21,8 @@ struct LeadRules {
     double radius = 0;       ///< of the lead-in wanted; a tighter place gets a smaller one
     double pierceRoom = 0;   ///< from the middle of the pierce to the torch's own line: the crater is wide
     double otherCutRoom = 0; ///< from a lead to any other cut
+    double cornerRadius =
+        0; ///< an arc round the plate of no more than this is a sharp corner, which would burn away
 };
 
 /// Lead of a closed cut whose scrap lies on the left hand of travel. A quarter circle that joins without a

@@ -279,6 +279,21 @@ TEST(CutPath, TheOutsideRunsIntoOpenSlotsAndPassesThoseNarrowerThanTheKerf) {
     EXPECT_EQ(pathOf({slotted}, settingsOf(6, 1.5)).notes, std::vector<std::string>());
 }
 
+TEST(CutPath, NoCutStartsAtASharpCorner) {
+    const std::vector<Region> plates = {testing::barWithOpenSlots().region, testing::threeQuarterPie().region,
+                                        Region{shape::rectangleLoop(90, 40), {}}};
+    for (const Region& plate : plates) {
+        const Burn outside = pathOf({plate}, settingsOf(8)).burns.back();
+        for (std::size_t i = 0; i < plate.rim.size(); ++i) {
+            const Point in = plate.rim.side((i + plate.rim.size() - 1) % plate.rim.size()).tangentAt(1),
+                        out = plate.rim.side(i).tangentAt(0);
+            if (std::abs(cross(in, out)) > 0.1) {
+                EXPECT_GT(distance(plate.rim.vertices[i].at, outside.leadIn.to), 1.5);
+            }
+        }
+    }
+}
+
 TEST(CutPath, AHoleWithANarrowNeckIsCutAsTwoAndSaysSo) {
     testing::Chance chance(7);
     const Loop dumbbell{{{{-25, -10}, 0},
