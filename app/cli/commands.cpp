@@ -103,7 +103,11 @@ int doTool(const std::string& file, const std::vector<std::string>& places, bool
     std::vector<engine::OtherUse> uses;
     for (const std::string& other : jobFilesIn(places))
         if (std::error_code error; !std::filesystem::equivalent(other, file, error))
-            uses.push_back(engine::tryTool(tool, readJob(other, err), other));
+            try {
+                uses.push_back(engine::tryTool(tool, readJob(other, err), other));
+            } catch (const BadInput& bad) { // the rest still has an answer
+                err << bad.text;
+            }
     const engine::ToolLimits limits = engine::limitsOf(tool);
     out << (json ? jobfile::toJson(engine::toTree(limits, uses)) : engine::toWords(limits, uses));
     return limits.rated ? kGood : kWeak;

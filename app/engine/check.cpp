@@ -37,6 +37,8 @@ using verdict::Grade;
 /// source.
 constexpr double kLandOverHole = 1.4;
 
+constexpr double kSteelE = 207000; ///< MPa, of screws and legs. Source: Shigley 9th ed. Table A-5.
+
 /// Deflections past this part of the thickness are stiffer in truth than a small-deflection solution says.
 constexpr double kMembraneDeflection = 0.5;
 
@@ -149,8 +151,9 @@ private:
         outline::Built built = outline::buildRegion(m_job, tapped);
         for (const util::Problem& p : built.problems)
             m_report.problems.push_back(p);
+        const bool tappedForScrew = m_job.screw && m_job.screw->into == job::Into::Plate;
         for (const std::string& field : built.missing)
-            need(field);
+            need(field == "plate.bore" && tappedForScrew ? "plate.bore_thread" : field);
         m_shapeSound = built.ok();
         if (!built.region.rim.vertices.empty())
             m_report.region = std::make_shared<shape::Region>(std::move(built.region));
@@ -339,10 +342,14 @@ private:
             m_report.checks.push_back(verdict::hungStationCheck(m_findings.designLoad, (*hung)->station,
                                                                 (*hung)->collapseFactor, (*hung)->reached,
                                                                 at((*hung)->station)));
-            if (auto screw =
-                    loadpath::hungScrew(m_job, m_setup, Force::fromN((*hung)->loadLeft * m_assumed.stacked),
-                                        units::Torque::fromNmm((*hung)->screwMoment * m_assumed.stacked),
-                                        (*hung)->screwStation, at((*hung)->screwStation)))
+            // A strongback on two legs or bolts tips until both carry; of three one can be left slack.
+            const bool canHang = m_job.work != job::Work::Pull || m_report.stations.size() > 2;
+            if (auto screw = !canHang
+                                 ? std::nullopt
+                                 : loadpath::hungScrew(
+                                       m_job, m_setup, Force::fromN((*hung)->loadLeft * m_assumed.stacked),
+                                       units::Torque::fromNmm((*hung)->screwMoment * m_assumed.stacked),
+                                       (*hung)->screwStation, at((*hung)->screwStation)))
                 m_report.checks.push_back(std::move(*screw));
             if (m_job.work != job::Work::Pull) // a puller's bolts stay in until it is slack
                 m_report.checks.push_back(verdict::tipCheck((*hung)->tipOffset, task.bearing.outside,
@@ -508,6 +515,8 @@ private:
                 return; // without the plate there is nothing to rate
         m_report.screw.ratedLoad = rated.rating.rated;
         m_report.screw.stopTorque = rated.rating.stop;
+        if (m_job.work == job::Work::Pull && m_job.ram && m_job.ram->area)
+            m_report.screw.stopPressure = rated.rating.rated / *m_job.ram->area;
         m_report.screw.stamp = rated.rating.stamp;
         m_report.proof.load = rated.rating.proof;
         if (rated.rating.atProof)
@@ -544,7 +553,11 @@ private:
         double give = work * m_field->model->sector().count * m_assumed.stacked / load;
         if (m_job.screw && m_job.screw->freeLength && m_setup.members.thread)
             give += load * m_job.screw->freeLength->mm() /
-                    (207000 * thread::tensileStressArea(*m_setup.members.thread).mm2());
+                    (kSteelE * thread::tensileStressArea(*m_setup.members.thread).mm2());
+        if (m_job.legs && m_job.legs->length)
+            if (const auto rod = thread::parse(m_job.legs->thread))
+                give += load * m_job.legs->length->mm() /
+                        (kSteelE * thread::tensileStressArea(*rod).mm2() * m_job.legs->count.value_or(2));
         if (!(give > 0))
             return std::nullopt;
         return units::Rate::fromNPerMm(load / give);

@@ -272,13 +272,26 @@ public:
                 });
     }
 
+    /// What has to go through an access hole, with room.
+    Length mustPass() const {
+        const Length room = Length::fromMm(3), boltRoom = Length::fromMm(0.5);
+        Length most =
+            m_job.stations.keeper ? *m_job.stations.keeper + room : m_job.stations.pin.value_or(Length());
+        for (const std::string& name :
+             {m_job.hub && m_job.hub->bolts ? m_job.hub->bolts->thread : std::string(),
+              m_job.legs ? m_job.legs->thread : std::string()})
+            if (const auto rod = thread::parse(name); !name.empty() && rod)
+                most = std::max(most, rod->diameter + boltRoom);
+        return most;
+    }
+
     void accessHole(bool larger) {
         if (!m_job.stations.accessHole || m_job.stations.hole.shape != job::HoleShape::Round)
             return;
         const Length now = *m_job.stations.accessHole;
+        const Length least = std::max(now * 0.6, mustPass());
         add("stations.access_hole", larger ? "Open the access holes to %1" : "Make the access holes %1",
-            larger ? lengthsUp(now, now * 1.6, m_job.preferred)
-                   : lengthsDown(now, now * 0.6, m_job.preferred),
+            larger ? lengthsUp(now, now * 1.6, m_job.preferred) : lengthsDown(now, least, m_job.preferred),
             [](Job& j, const std::string& v) { j.stations.accessHole = lengthOf(v); });
     }
 
@@ -474,7 +487,7 @@ std::vector<Trial> trialsFor(const verdict::Check& check, const Job& job, const 
     } else if (id == "land.bearing") {
         trials.accessHole(false);
         trials.betterSteel();
-    } else if (id == "access.keeper") {
+    } else if (is({"access.keeper", "access.bolt"})) {
         trials.accessHole(true);
     } else if (id == "plate.ligament") {
         trials.accessHole(false);

@@ -8,7 +8,7 @@ Missing missingFigure(const std::string& field) {
     struct Row {
         const char *field, *how;
     };
-    static constexpr std::array<Row, 18> kRows{{
+    static constexpr std::array<Row, 19> kRows{{
         {"stations.count", "Needed: how many stations. Count the pins"},
         {"stations.circle", "Needed: the pin circle. Measure over two opposite pins, then take off one pin"},
         {"stations.access_hole", "Needed: the access hole. Wide enough for the keeper with 3 mm to spare"},
@@ -24,6 +24,8 @@ Missing missingFigure(const std::string& field) {
          "Needed: the plate's thickness. Measure clear of the burnt edge, in three places, and take the "
          "thinnest"},
         {"plate.bore", "Needed: the bore. A little over the screw's diameter"},
+        {"plate.bore_thread",
+         "Needed: the thread in the plate's bore, the same as the screw's, M24 or 1-8 for one"},
         {"plate.holes", "Needed: the size of an extra hole"},
         {"load", "Needed: a load. Give the springs, or the load in all"},
         {"work", "Needed: compress or pull"},

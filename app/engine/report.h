@@ -74,6 +74,7 @@ struct ScrewReport {
     Found<units::Torque> torque; ///< at the design load, middling friction
     Found<units::Range<units::Torque>> torqueRange;
     Found<units::Torque> stopTorque;
+    Found<units::Stress> stopPressure; ///< on a ram's gauge
     Found<units::Force> ratedLoad, stamp;
     Found<units::Range<double>> kFactor; ///< T = K F d at low and high friction
 };

@@ -161,6 +161,8 @@ jobfile::Tree toTree(const Report& report) {
                                                                report.screw.torqueRange->high.newtonM())
                                                         : Tree();
     screw["stop_torque_Nm"] = newtonM(report.screw.stopTorque);
+    screw["stop_pressure_MPa"] =
+        report.screw.stopPressure ? number(report.screw.stopPressure->mpa()) : Tree();
     screw["rated_load_N"] = newton(report.screw.ratedLoad);
     screw["stamp_N"] = newton(report.screw.stamp);
     screw["k_factor"] =

@@ -217,11 +217,9 @@ private:
         std::string text;
         if (m_report.screw.stopTorque)
             text = "Stop at " + show(*m_report.screw.stopTorque, m_system) + " on the wrench";
-        if (m_job.ram && m_job.ram->area) {
-            const units::Stress pressure = rated / *m_job.ram->area;
-            text +=
-                (text.empty() ? "Stop at " : ", and at ") + show(pressure, m_system) + " on the ram's gauge";
-        }
+        if (m_report.screw.stopPressure)
+            text += (text.empty() ? "Stop at " : ", and at ") +
+                    units::showPressure(*m_report.screw.stopPressure, m_system) + " on the ram's gauge";
         if (text.empty())
             text = "Stop at " + show(rated, m_system);
         else
@@ -235,7 +233,7 @@ private:
             return;
         add("If it does not come: let the load off. Heat the hub alone, evenly and quickly, the shaft kept "
             "cold with wet "
-            "rags: it opens between " +
+            "rags: it opens at " +
             show(*free, m_system) + ". Load again while it is hot; keep the tool under " +
             show(units::Temperature::fromCelsius(100), m_system) + ".");
     }

@@ -96,11 +96,14 @@ std::string figures(const Report& report) {
     }
     if (report.hub.pull)
         out += row("Hub asks", show(*report.hub.pull, system) +
-                                   (report.hub.heatToFree ? "; it comes free by heat between " +
-                                                                show(*report.hub.heatToFree, system)
-                                                          : std::string()));
+                                   (report.hub.heatToFree
+                                        ? "; it comes free by heat at " + show(*report.hub.heatToFree, system)
+                                        : std::string()));
     if (report.screw.stopTorque)
         out += row("Stop at", both(*report.screw.stopTorque, system) + " on the wrench");
+    if (report.screw.stopPressure)
+        out +=
+            row("Stop at", units::showPressure(*report.screw.stopPressure, system) + " on the ram's gauge");
     if (report.screw.torqueRange)
         out += row("It takes", show(*report.screw.torqueRange, system) + " to reach full load");
     if (report.screw.ratedLoad)

@@ -1,6 +1,7 @@
 #include "app/gui/run.h"
 
 #include "app/engine/check.h"
+#include "app/engine/ladder.h"
 #include "app/engine/mend.h"
 #include "app/engine/write.h"
 #include "app/gui/window.h"
@@ -21,6 +22,9 @@ int run(int argc, char** argv, std::optional<std::filesystem::path> job) {
         return engine::check(j, options);
     };
     engine.mend = engine::mends;
+    engine.ladder = [](const job::Job& j, const engine::CheckOptions& options) {
+        return engine::ladder(j, options);
+    };
     engine.writeCut = engine::writeCut;
     engine.writeSolid = engine::writeSolid;
     Window window(engine);

@@ -4,6 +4,8 @@
 #include "app/gui/models/missing_order.h"
 #include "app/gui/models/new_job.h"
 #include "app/gui/panels/figures_panel.h"
+#include "app/gui/panels/lower_strip.h"
+#include "app/gui/panels/stage.h"
 #include "app/gui/panels/top_bar.h"
 #include "app/gui/panels/verdict_panel.h"
 #include "app/gui/samples.h"
@@ -58,14 +60,9 @@ Window::Window(Engine engine, Questions questions)
     m_top = new TopBar(m_menu, this);
     m_notice = new NoticeBar(this);
     m_figures = new FiguresPanel(*m_document, this);
-    m_plan = new PlanView(*m_document, this);
+    m_stage = new Stage(*m_document, m_engine.ladder, this);
+    m_plan = &m_stage->plan();
     m_verdict = new VerdictPanel(this);
-    // The section and the thickness ladder get their place below the plan, in this column.
-    auto* middle = new QWidget(this);
-    auto* middleColumn = new QVBoxLayout(middle);
-    middleColumn->setContentsMargins(0, 0, 0, 0);
-    middleColumn->setSpacing(0);
-    middleColumn->addWidget(m_plan, 1);
 
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -74,7 +71,7 @@ Window::Window(Engine engine, Questions questions)
     column->addWidget(m_notice);
     column->addWidget(m_splitter, 1);
     m_splitter->addWidget(m_figures);
-    m_splitter->addWidget(middle);
+    m_splitter->addWidget(m_stage);
     m_splitter->addWidget(m_verdict);
     m_splitter->setHandleWidth(1);
     m_splitter->setChildrenCollapsible(false);
@@ -108,12 +105,12 @@ Window::Window(Engine engine, Questions questions)
             [this](const std::string& path) { m_figures->openField(path, true); });
     buildMenu();
     setTabOrder(m_top, m_figures);
-    setTabOrder(m_figures, m_plan);
-    setTabOrder(m_plan, m_verdict);
+    setTabOrder(m_figures, m_stage);
+    setTabOrder(m_stage, m_verdict);
 
     m_top->setUnits(m_units);
     m_figures->setUnits(m_units);
-    m_plan->setUnits(m_units);
+    m_stage->setUnits(m_units);
     m_verdict->setUnits(m_units);
     const QSize screen = QGuiApplication::primaryScreen()->availableSize();
     resize(QSize(1366, 768).boundedTo(screen));
@@ -126,6 +123,10 @@ Window::Window(Engine engine, Questions questions)
 }
 
 Window::~Window() = default;
+
+LowerStrip& Window::strip() {
+    return m_stage->strip();
+}
 
 // --- Look
 
@@ -191,6 +192,8 @@ void Window::buildMenu() {
     add(fresh, tr("Squeeze: bar, two at a time"), {},
         [this] { startNew(newJob(NewJob::CompressBar, m_units)); });
     add(fresh, tr("Pull: plate with bolts"), {}, [this] { startNew(newJob(NewJob::PullBolts, m_units)); });
+    add(fresh, tr("Pull: strongback on two legs"), {},
+        [this] { startNew(newJob(NewJob::PullStrongback, m_units)); });
     add(m_menu, tr("Open…"), QKeySequence::Open, [this] {
         if (!maybeSave())
             return;
@@ -280,7 +283,7 @@ void Window::answer(quint64 revision, std::shared_ptr<const engine::Report> repo
     }
     m_report = std::move(report);
     m_reportRevision = revision;
-    m_plan->setReport(m_report);
+    m_stage->setReport(m_report);
     m_verdict->setReport(m_report);
     m_figures->setReport(m_report);
 }
@@ -304,7 +307,7 @@ void Window::setUnits(units::System system) {
     settings::setUnitSystem(system);
     m_top->setUnits(system);
     m_figures->setUnits(system);
-    m_plan->setUnits(system);
+    m_stage->setUnits(system);
     m_verdict->setUnits(system);
     checkNow();
 }
@@ -440,6 +443,7 @@ void Window::closeEvent(QCloseEvent* event) {
     settings::setWindowGeometry(saveGeometry());
     if (m_columnsPlaced)
         settings::setSplitterState(m_splitter->saveState());
+    m_stage->remember();
     event->accept();
 }
 

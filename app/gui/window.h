@@ -2,6 +2,7 @@
 
 #include "app/gui/document/checker.h"
 #include "app/gui/document/document.h"
+#include "app/gui/document/ladder_finder.h"
 #include "app/gui/settings/settings.h"
 
 #include <filesystem>
@@ -17,7 +18,9 @@ namespace pw::gui {
 
 class FiguresPanel;
 class NoticeBar;
+class LowerStrip;
 class PlanView;
+class Stage;
 class TopBar;
 class VerdictPanel;
 
@@ -28,7 +31,8 @@ using WriteFunction = std::function<util::Status(const job::Job&, const engine::
 struct Engine {
     CheckFunction check;
     WriteFunction writeCut, writeSolid;
-    MendFunction mend; ///< empty: nothing is looked for
+    LadderFunction ladder{};
+    MendFunction mend{}; ///< empty: nothing is looked for
 };
 
 /// What the window asks of the person, apart from the job's figures. Tests answer instead.
@@ -59,6 +63,7 @@ public:
     Document& document() { return *m_document; }
     FiguresPanel& figures() { return *m_figures; }
     PlanView& plan() { return *m_plan; }
+    LowerStrip& strip();
     VerdictPanel& verdict() { return *m_verdict; }
     NoticeBar& notice() { return *m_notice; }
     TopBar& topBar() { return *m_top; }
@@ -108,7 +113,8 @@ private:
     NoticeBar* m_notice;
     QSplitter* m_splitter;
     FiguresPanel* m_figures;
-    PlanView* m_plan;
+    Stage* m_stage;
+    PlanView* m_plan; ///< on the stage
     VerdictPanel* m_verdict;
 };
 

@@ -24,6 +24,27 @@ void compareSharesWithStations(FieldReader& figures, job::Job& job) {
     job.load.share.clear();
 }
 
+/// A screw cannot sit deeper in a thread than the thread is long.
+void compareEngagementWithHole(FieldReader& figures, const job::Job& job) {
+    if (!job.screw || !job.screw->engagement)
+        return;
+    const job::Screw& screw = *job.screw;
+    const job::Into into =
+        screw.into.value_or(job.plate.boreThread.empty() ? job::Into::Shaft : job::Into::Plate);
+    std::optional<units::Length> hole;
+    std::string field;
+    if (into == job::Into::Plate)
+        hole = job.plate.thickness, field = "plate.thickness";
+    else if (into == job::Into::Nut)
+        hole = screw.nutHeight, field = "screw.nut_height";
+    else if (into == job::Into::Bar && job.back)
+        hole = job.back->thickness, field = "back.thickness";
+    const double slack = 0.01; // mm, rounding between units
+    if (hole && screw.engagement->mm() > hole->mm() + slack)
+        figures.problem("screw.engagement",
+                        "is more than \"" + field + "\": the thread ends there; give the smaller");
+}
+
 void readAll(FieldReader& figures, job::Job& job) {
     figures.acceptKey("platewright");
     figures.text("title", job.title);
@@ -46,6 +67,7 @@ void readAll(FieldReader& figures, job::Job& job) {
     figures.part("cutting", job.cutting, readCutting);
     figures.part("wanted", job.wanted, readWanted);
     compareSharesWithStations(figures, job);
+    compareEngagementWithHole(figures, job);
 }
 
 } // namespace

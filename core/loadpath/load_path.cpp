@@ -318,6 +318,8 @@ RatedLoadPath rate(const job::Job& job, const spring::PackLoads& pack,
     in.checks = allChecks;
     in.design = pack.known() ? pack.design() : Force();
     in.limitAtBind = pack.limitAtBind();
+    in.mustReach = pack.source != spring::LoadSource::Wrench && pack.source != spring::LoadSource::Ram &&
+                   pack.source != spring::LoadSource::Rated;
     in.stampWanted = job.wanted.stamp;
     in.torque = torque;
     in.system = job.preferred;
@@ -325,7 +327,8 @@ RatedLoadPath rate(const job::Job& job, const spring::PackLoads& pack,
     rated.rating = ratingOf(in);
     if (!torque)
         return rated;
-    rated.checks.push_back(torqueWindowCheck(in, rated.rating));
+    if (in.mustReach)
+        rated.checks.push_back(torqueWindowCheck(in, rated.rating));
     OverrunInputs overrun;
     if (job.screw) {
         overrun.wrench = job.screw->wrench;

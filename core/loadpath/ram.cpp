@@ -36,7 +36,8 @@ Check capacityCheck(const job::Job& job, Force load) {
     const bool over = *most > capacity * (1 + 1e-9);
     check.grade = over ? Grade::Breaks : *check.margin < 1 - 1e-9 ? Grade::Thin : Grade::Holds;
     if (ram.area && ram.maxPressure)
-        check.basis = show(*ram.area) + " x " + show(*ram.maxPressure) + " = " + show(*most);
+        check.basis = show(*ram.area) + " x " + units::showPressure(*ram.maxPressure, job.preferred) + " = " +
+                      show(*most);
     else
         check.basis = "capacity " + show(*most);
     if (ram.capacity && ram.area && ram.maxPressure)

@@ -15,6 +15,8 @@ struct RatingInputs {
     std::vector<Check> checks; ///< all of them, the plate's too
     Force design;
     std::optional<Force> limitAtBind; ///< PackLoads::limitAtBind
+    bool mustReach =
+        true; ///< false: the design load is only what the tool could make; no torque has to reach it
     std::optional<Force> stampWanted;
     std::optional<TorqueInputs> torque;
     units::System system = units::System::Metric;

@@ -18,6 +18,7 @@ namespace {
 using verdict::CheckKind;
 
 constexpr double kBearingOfYield = 1.8;        ///< AISC 360 J7, from memory
+constexpr double kPassRoom = 0.4;              ///< mm, ISO 273 fine from M8 to M12, from memory
 constexpr double kEdgeOfDiameter = 1.25;       ///< AISC 360 Table J3.4, from memory
 constexpr double kFaceOfDiameter = 1.5 * 0.95; ///< nut face where no table has the nut, from memory
 constexpr const char* kWeakestHub = "EN-GJL-200";
@@ -106,6 +107,30 @@ std::optional<Check> boltEdgeCheck(const job::Job& job, const thread::Thread& th
 
 } // namespace
 
+std::optional<Check> passCheck(const job::Job& job, const std::string& name, const std::string& rods) {
+    const auto thread = thread::parse(name);
+    if (!thread || !job.stations.accessHole)
+        return std::nullopt;
+    const Length hole = *job.stations.accessHole, room = hole - thread->diameter,
+                 wanted = Length::fromMm(kPassRoom);
+    const auto show = [&](auto q) { return units::show(q, job.preferred); };
+    Check check;
+    check.id = "access.bolt";
+    check.member = rods;
+    check.title = "Room for the " + rods;
+    check.kind = CheckKind::Fit;
+    check.unit = "mm";
+    check.demand = thread->diameter.mm();
+    check.capacity = hole.mm();
+    check.margin = room.mm();
+    check.wanted = wanted.mm();
+    check.grade = room < Length() ? Grade::Breaks : room < wanted * (1 - 1e-9) ? Grade::Thin : Grade::Holds;
+    check.basis = thread->name + " through a hole of " + show(hole) + ": " +
+                  (room < Length() ? "does not pass" : show(room) + " of room, " + show(wanted) + " wanted");
+    check.source = "clearance of ISO 273, fine (from memory)";
+    return check;
+}
+
 double worstShare(int count) {
     if (count <= 1)
         return 1;
@@ -179,6 +204,8 @@ MemberChecks boltChecks(const job::Job& job, Force load, double s, double streng
     }
     if (auto edge = boltEdgeCheck(job, *rod.thread))
         out.checks.push_back(*edge);
+    if (auto pass = passCheck(job, bolts.thread, "bolts"))
+        out.checks.push_back(*pass);
     return out;
 }
 
@@ -274,6 +301,8 @@ MemberChecks legChecks(const job::Job& job, const material::Material& plate, For
         out.checks.push_back(check);
         out.checks.push_back(feetCheck(job, rod, count, load, plate, s));
     }
+    if (auto pass = passCheck(job, legs.thread, "legs"); pass && !(job.hub && job.hub->bolts))
+        out.checks.push_back(*pass);
     if (auto beam = strongbackCheck(job, count, load, plate, s))
         out.checks.push_back(*beam);
     return out;

@@ -17,6 +17,10 @@ double worstShare(int count);
 /// "0.6 of the pull, two bolts never share evenly"
 std::string shareWords(int count, const std::string& rods);
 
+/// `access.bolt`: bolts or legs must pass the plate's holes, by 0.4 mm (ISO 273 fine, from memory); too small
+/// a hole breaks.
+std::optional<Check> passCheck(const job::Job& job, const std::string& thread, const std::string& rods);
+
 /// `bolts.proof` (the worst bolt against its proof load), `bolts.thread` (strip in the hub's own material;
 /// grey iron where nobody says), `bolts.edge` (centre of a bolt to the hub's rim at least 1.25 x its
 /// diameter, AISC 360 Table J3.4, from memory; under half the diameter breaks). Nothing when the job has no

@@ -117,6 +117,11 @@ std::string show(Stress value, System system) {
                                      : joined(number(value.mpa()), "MPa");
 }
 
+std::string showPressure(Stress value, System system) {
+    return system == System::Inch ? joined(grouped(number(value.ksi() * 1000)), "psi")
+                                  : joined(number(value.mpa() * 10), "bar");
+}
+
 std::string show(Temperature value, System system) {
     return system == System::Metric ? joined(number(value.celsius()), "\u00b0C")
                                     : joined(number(value.fahrenheit()), "\u00b0F");

@@ -21,6 +21,8 @@ std::string show(Rate value, System system);   ///< "12 N/mm"; "68.5 lb/in"
 std::string show(Torque value, System system); ///< "44 N·m"; "33 lb-ft"
 std::string show(Energy value, System system); ///< "170 J"; "125 ft-lb"
 std::string show(Stress value, System system); ///< "205 MPa"; "29.7 ksi"
+/// Of a fluid, as a gauge shows it: "800 bar"; "11,600 psi".
+std::string showPressure(Stress value, System system);
 std::string show(Temperature value, System system);
 std::string show(Mass value, System system);
 

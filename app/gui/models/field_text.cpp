@@ -149,6 +149,10 @@ std::optional<Kind> unitKind(FieldKind kind) {
         return Kind::Stress;
     case FieldKind::Angle:
         return Kind::Angle;
+    case FieldKind::Area:
+        return Kind::Area;
+    case FieldKind::Temperature:
+        return Kind::Temperature;
     default:
         return {};
     }
@@ -233,6 +237,8 @@ util::Result<Tree> typedValue(const QString& typed, const Field& field, System s
     case FieldKind::OpenChoice:
     case FieldKind::Thread:
         return Tree(typed.trimmed().toStdString());
+    case FieldKind::Flag:
+        return Tree(typed.trimmed() == QLatin1String("true"));
     default:
         break;
     }

@@ -14,15 +14,18 @@ namespace pw::gui {
 
 enum class FieldKind {
     Text,
-    Length,
-    Force, ///< one figure or a range
+    Length, ///< one figure or a range
+    Force,  ///< one figure or a range
     Rate,
     Stress,
+    Area,
+    Temperature,
     Angle,
     Count,
     Number,
     NumberRange,
     Thread,
+    Flag,      ///< yes or no, kept as true or false
     Choice,    ///< one of the words
     OpenChoice ///< one of the words, or something typed
 };
@@ -80,9 +83,12 @@ struct Field {
 };
 
 struct FieldGroup {
-    std::string id; ///< "squeezed", "stations", "load", "steel", "centre", "back", "cutting", "wanted"
+    /// "squeezed", "stations", "load", "hub", "grip", "steel", "centre", "ram", "back", "heat", "cutting",
+    /// "wanted"
+    std::string id;
     QString title;
     std::vector<Field> fields;
+    bool applies = true; ///< false: not asked in this kind of work
 };
 
 /// The groups in the order in which a mechanic meets them. Springs are not in it: see springFields.

@@ -6,7 +6,8 @@ using jobfile::Tree;
 
 Tree newJob(NewJob kind, units::System system) {
     const bool inch = system == units::System::Inch;
-    const bool bar = kind == NewJob::CompressBar, pull = kind == NewJob::PullBolts;
+    const bool strongback = kind == NewJob::PullStrongback, bar = kind == NewJob::CompressBar || strongback,
+               pull = kind == NewJob::PullBolts || strongback;
     Tree job = Tree::object();
     job.set("platewright", 1);
     job.set("work", pull ? "pull" : "compress");
@@ -21,6 +22,12 @@ Tree newJob(NewJob kind, units::System system) {
     job.set("plate.steel", "unknown scrap");
     job.set("screw.lubrication", "oiled");
     job.set("screw.turns", pull ? "screw" : "nut");
+    if (pull)
+        job.set("screw.into", "plate");
+    if (kind == NewJob::PullBolts)
+        job.set("hub.bolts.count", 3);
+    if (strongback)
+        job.set("legs.count", 2);
     job.set("cutting.process", inch ? "saw and drill" : "plasma table");
     return job;
 }

@@ -5,7 +5,7 @@
 
 namespace pw::gui {
 
-enum class NewJob { CompressRing, CompressBar, PullBolts };
+enum class NewJob { CompressRing, CompressBar, PullBolts, PullStrongback };
 
 /// A job with sound defaults where there is one and nothing where only a measurement can tell.
 jobfile::Tree newJob(NewJob kind, units::System system);

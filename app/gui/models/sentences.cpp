@@ -73,7 +73,71 @@ public:
         return parts.join(QStringLiteral(", "));
     }
 
+    QString hub() const {
+        if (!job.hub || (!job.hub->shaft && !job.hub->force && !job.hub->interference))
+            return tr("Nobody knows how tight");
+        QStringList parts;
+        parts << choiceWords("hub", "hub.fit");
+        if (textAt(tree, "hub.fit").empty())
+            parts.last() = tr("A straight shaft, pressed");
+        if (job.hub->shaft)
+            parts << tr("Ø%1").arg(length(job.hub->shaft));
+        if (report && report->hub.pull)
+            parts << tr("asks for %1").arg(local(units::show(*report->hub.pull, system)));
+        return parts.join(QStringLiteral(", "));
+    }
+
+    QString grip() const {
+        QStringList parts;
+        if (job.hub && job.hub->bolts)
+            parts << tr("%1 bolts %2")
+                         .arg(job.hub->bolts->count ? QString::number(*job.hub->bolts->count)
+                                                    : QStringLiteral("?"),
+                              QString::fromStdString(job.hub->bolts->thread));
+        if (job.hub && job.hub->jaws)
+            parts << tr("%1 jaws").arg(job.hub->jaws->count ? QString::number(*job.hub->jaws->count)
+                                                            : QStringLiteral("?"));
+        if (job.legs)
+            parts << tr("%1 legs %2")
+                         .arg(job.legs->count ? QString::number(*job.legs->count) : QStringLiteral("?"),
+                              QString::fromStdString(job.legs->thread));
+        return parts.isEmpty() ? tr("Bolts, jaws or legs?") : parts.join(QStringLiteral(", "));
+    }
+
+    QString ram() const {
+        if (!job.ram)
+            return tr("No ram");
+        QStringList parts;
+        if (job.ram->capacity)
+            parts << local(units::show(*job.ram->capacity, system));
+        if (!job.ram->rod.empty())
+            parts << tr("rod %1").arg(QString::fromStdString(job.ram->rod));
+        return parts.isEmpty() ? tr("Ram, not all given yet") : parts.join(QStringLiteral(", "));
+    }
+
+    QString heat() const {
+        QStringList parts;
+        if (job.heat.part)
+            parts << tr("part %1").arg(local(units::show(*job.heat.part, system)));
+        if (job.heat.tool)
+            parts << tr("tool %1").arg(local(units::show(*job.heat.tool, system)));
+        return parts.isEmpty() ? tr("All cold") : parts.join(QStringLiteral(", "));
+    }
+
     QString load() const {
+        if (job.work == job::Work::Pull && !job.load.total) {
+            if (!report || !report->load.total)
+                return tr("Wrench, ram or fit decide");
+            const QString total = local(units::show(report->load.total->high, system));
+            const std::string& source = report->load.source;
+            if (source == "hub")
+                return tr("%1, what the fit may ask").arg(total);
+            if (source == "wrench")
+                return tr("%1, what the wrench can make").arg(total);
+            if (source == "ram")
+                return tr("%1, what the ram can make").arg(total);
+            return tr("Nobody states it: %1 is what the tool may do").arg(total);
+        }
         if (job.load.total)
             return tr("%1, given").arg(local(units::show(*job.load.total, system)));
         if (report && report->load.total) {
@@ -137,6 +201,8 @@ public:
             return tr("%1 %2 × %3, %4 apart")
                 .arg(b.kind == job::BackKind::Bar ? tr("Bar") : tr("Block"), length(b.width),
                      length(b.thickness), length(b.span));
+        if (b.kind == job::BackKind::StopBolt)
+            return tr("Stop bolt %1").arg(QString::fromStdString(b.thread));
         return choiceWords("back", "back.kind");
     }
 
@@ -171,6 +237,14 @@ QString groupSentence(const std::string& group, const jobfile::Tree& tree, const
         return words.stations();
     if (group == "load")
         return words.load();
+    if (group == "hub")
+        return words.hub();
+    if (group == "grip")
+        return words.grip();
+    if (group == "ram")
+        return words.ram();
+    if (group == "heat")
+        return words.heat();
     if (group == "steel")
         return words.steel();
     if (group == "centre")

@@ -13,7 +13,7 @@ using jobfile::Tree;
 namespace {
 
 FieldBox::Mode modeOf(const Field& field) {
-    if (field.kind == FieldKind::Choice)
+    if (field.kind == FieldKind::Choice || field.kind == FieldKind::Flag)
         return FieldBox::Mode::Choice;
     return field.kind == FieldKind::OpenChoice ? FieldBox::Mode::OpenChoice : FieldBox::Mode::Edit;
 }
@@ -38,7 +38,12 @@ FieldEditor::FieldEditor(Document& document, Field field, FieldFlow& flow, QObje
     connect(m_box, &FieldBox::picked, this, [this](const QString& value) {
         m_trouble.clear();
         const QString old = m_box->value();
-        m_document.edit(m_field.path, value.isEmpty() ? Tree() : Tree(value.toStdString()), m_field.label);
+        const bool isFlag = m_field.kind == FieldKind::Flag;
+        m_document.edit(m_field.path,
+                        value.isEmpty() ? Tree()
+                        : isFlag        ? Tree(value == QLatin1String("true"))
+                                        : Tree(value.toStdString()),
+                        m_field.label);
         m_box->setValue(value.isEmpty() ? old : value, true);
         show();
     });

@@ -185,7 +185,8 @@ void FiguresPanel::rebuild() {
         group.header->setTitle(specs[i].title);
         group.header->setOpen(open);
         group.flow->clear();
-        group.body->setVisible(open);
+        group.header->setVisible(specs[i].applies);
+        group.body->setVisible(open && specs[i].applies);
     }
     buildOpenGroup();
     refresh();
@@ -343,7 +344,7 @@ void FiguresPanel::refresh() {
                     needs = needs || FieldEditor::isNeeded(field, m_document, m_report.get(), &how) ||
                             m_document.problemAt(field.path);
         }
-        if (group.id == "load" && !tree.at("load.total"))
+        if (group.id == "load" && !isPull(tree) && !tree.at("load.total"))
             needs = needs || m_document.problemAt("springs") || m_document.job().springs.empty();
         group.header->setNeeds(needs);
     }

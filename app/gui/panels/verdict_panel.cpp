@@ -47,6 +47,10 @@ public:
             const auto& s = report->screw;
             m_stop = shown(s.stopTorque, system);
             m_stopOther = shown(s.stopTorque, other(system));
+            if (!s.stopTorque && s.stopPressure) {
+                m_stop = local(units::showPressure(*s.stopPressure, system));
+                m_stopOther = VerdictPanel::tr("on the ram's gauge");
+            }
             m_rated = shown(s.ratedLoad, system);
             m_ratedOther = shown(s.ratedLoad, other(system));
             if (s.torque) {

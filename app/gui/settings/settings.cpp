@@ -76,4 +76,19 @@ void setSplitterState(const QByteArray& state) {
     store().setValue(QStringLiteral("session/columns"), state);
 }
 
+int stripHeight() {
+    return std::clamp(store().value(QStringLiteral("session/strip_height"), 0).toInt(), 0, 4000);
+}
+
+std::optional<bool> stripFolded() {
+    const QVariant folded = store().value(QStringLiteral("session/strip_folded"));
+    return folded.isValid() ? std::optional(folded.toBool()) : std::nullopt;
+}
+
+void setStrip(int height, std::optional<bool> folded) {
+    store().setValue(QStringLiteral("session/strip_height"), height);
+    if (folded)
+        store().setValue(QStringLiteral("session/strip_folded"), *folded);
+}
+
 } // namespace pw::gui::settings

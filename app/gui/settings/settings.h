@@ -32,5 +32,11 @@ void setWindowGeometry(const QByteArray& geometry);
 QByteArray splitterState();
 void setSplitterState(const QByteArray& state);
 
+/// The lower strip: its height when open (design pixels, 0: never moved), and folded or not where the user
+/// said so.
+int stripHeight();
+std::optional<bool> stripFolded();
+void setStrip(int height, std::optional<bool> folded);
+
 } // namespace settings
 } // namespace pw::gui

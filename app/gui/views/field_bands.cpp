@@ -77,27 +77,23 @@ void spreadPoints(const plate::Mesh& mesh, Eigen::Index triangle, const Eigen::V
         }
 }
 
-/// Turn and mirror that carry the sector to each of its images.
-struct Image {
-    bool mirror = false;
-    double axis = 0; ///< of the mirror
-    double turn = 0; ///< after it
-    QPointF of(double x, double y) const {
-        if (mirror) {
-            const double c = std::cos(2 * axis), s = std::sin(2 * axis);
-            const double mx = c * x + s * y, my = s * x - c * y;
-            x = mx;
-            y = my;
-        }
-        const double c = std::cos(turn), s = std::sin(turn);
-        return {c * x - s * y, s * x + c * y};
-    }
-};
+} // namespace
 
-std::vector<Image> imagesOf(const plate::Sector& sector) {
+QPointF SectorImage::of(double x, double y) const {
+    if (mirror) {
+        const double c = std::cos(2 * axis), s = std::sin(2 * axis);
+        const double mx = c * x + s * y, my = s * x - c * y;
+        x = mx;
+        y = my;
+    }
+    const double c = std::cos(turn), s = std::sin(turn);
+    return {c * x - s * y, s * x + c * y};
+}
+
+std::vector<SectorImage> sectorImages(const plate::Sector& sector) {
     if (sector.count <= 1)
-        return {Image{}};
-    std::vector<Image> images;
+        return {SectorImage{}};
+    std::vector<SectorImage> images;
     const double opening = 2 * std::numbers::pi / sector.count;
     for (int i = 0; i < sector.count / 2; ++i) {
         images.push_back({false, 0, 2 * i * opening});
@@ -106,15 +102,13 @@ std::vector<Image> imagesOf(const plate::Sector& sector) {
     return images;
 }
 
-} // namespace
-
 std::vector<Band> fieldBands(const plate::Mesh& mesh, const plate::Sector& sector,
                              const Eigen::VectorXd& values, const std::vector<double>& levels) {
     const std::size_t count = levels.size() < 2 ? 0 : levels.size() - 1;
     std::vector<Band> bands(count);
     if (count == 0 || values.size() != mesh.nodeCount())
         return bands;
-    const auto images = imagesOf(sector);
+    const auto images = sectorImages(sector);
     const int cuts = cutsFor(mesh.triangleCount() * static_cast<Eigen::Index>(images.size()));
     const auto parts = subTriangles(cuts);
     std::vector<Corner> points;
@@ -134,7 +128,7 @@ std::vector<Band> fieldBands(const plate::Mesh& mesh, const plate::Sector& secto
                     piece = cut(piece, levels[b + 1], -1);
                 if (piece.size() < 3)
                     continue;
-                for (const Image& image : images) {
+                for (const SectorImage& image : images) {
                     QPolygonF polygon;
                     polygon.reserve(static_cast<qsizetype>(piece.size()));
                     for (const Corner& c : piece)
@@ -149,7 +143,7 @@ std::vector<Band> fieldBands(const plate::Mesh& mesh, const plate::Sector& secto
 
 std::vector<shape::Point> imagesOf(shape::Point p, const plate::Sector& sector) {
     std::vector<shape::Point> all;
-    for (const Image& image : imagesOf(sector)) {
+    for (const SectorImage& image : sectorImages(sector)) {
         const QPointF q = image.of(p.x, p.y);
         bool known = false;
         for (const auto& other : all)

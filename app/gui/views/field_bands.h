@@ -8,6 +8,15 @@
 
 namespace pw::gui {
 
+/// Turn and mirror that carry the sector to one of its images.
+struct SectorImage {
+    bool mirror = false;
+    double axis = 0; ///< of the mirror
+    double turn = 0; ///< after it
+    QPointF of(double x, double y) const;
+};
+std::vector<SectorImage> sectorImages(const plate::Sector& sector);
+
 /// The steel where a value lies in [low, high): polygons in plate millimetres (y up), mirror images included.
 struct Band {
     std::vector<QPolygonF> polygons;

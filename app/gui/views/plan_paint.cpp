@@ -74,6 +74,8 @@ QRectF PlanView::outlinePx() const {
 }
 
 void PlanView::paintEvent(QPaintEvent*) {
+    if (m_view == View::Bent)
+        return; // all of it is covered
     const Look& look = Look::now();
     const Palette& c = look.colours();
     QPainter painter(this);
@@ -523,63 +525,16 @@ QRectF PlanView::paintLegend(QPainter& painter) {
                  Qt::AlignLeft, tr("Not worked out yet. The verdict says what is needed first."));
         return {};
     }
-    const bool inch = m_units == units::System::Inch;
-    ScaleLegend legend;
-    if (m_view == View::Stress) {
-        const double unit = inch ? units::Stress::fromKsi(1).mpa() : 1.0;
-        legend.title = inch ? tr("Stress, ksi") : tr("Stress, MPa");
-        legend.top = m_scaleTop / unit;
-        if (m_yield > 0) {
-            legend.mark = m_yield / unit;
-            legend.markWords = tr("yields %1").arg(local(units::number(m_yield / unit)));
-            legend.hatched = true;
-        }
-    } else {
-        legend.title = inch ? tr("Deflection, in") : tr("Deflection, mm");
-        legend.top = m_scaleTop / (inch ? units::kMmPerInch : 1.0);
-    }
-    return drawLegend(painter, area, legend);
+    return drawLegend(painter, area,
+                      m_view == View::Stress ? stressLegend(m_scale, m_units)
+                                             : deflectionLegend(m_scale, m_units));
 }
 
 void PlanView::paintWorst(QPainter& painter, const QRectF& legend) {
     if (m_layer.isEmpty() || !m_report || !m_report->plate.field)
         return;
-    const Look& look = Look::now();
-    const Palette& c = look.colours();
     const auto& field = *m_report->plate.field;
-    const QPointF spot = m_transform.toScreen(field.peakAt);
-    const QString figureWords =
-        tr("Worst: %1").arg(local(units::show(units::Stress::fromMpa(field.peakStressMpa), m_units)));
-    const QString placeWords = QString::fromStdString(field.peakPlace);
-    const double ring = look.pxF(9);
-    painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(c.tone == Tone::Dark ? c.ground : c.field, 5));
-    painter.drawEllipse(spot, ring, ring);
-    painter.setPen(QPen(c.ink, 2.2));
-    painter.drawEllipse(spot, ring, ring);
-
-    // The shoulder stands above the legend, clear of the plate's middle.
-    const QFontMetricsF bold(look.font(Type::ButtonBold)), plain(look.font(Type::Button));
-    const double wide = std::max(bold.horizontalAdvance(figureWords), plain.horizontalAdvance(placeWords));
-    const double right = width() - look.pxF(14);
-    const double x = std::max(right - wide, look.pxF(16)),
-                 y = std::min(look.pxF(84), legend.top() - look.pxF(34));
-    const QPointF elbow(x - look.pxF(6), y);
-    const QPointF way = elbow - spot;
-    const double length = std::hypot(way.x(), way.y());
-    if (length > ring) {
-        painter.setPen(QPen(c.tone == Tone::Dark ? c.ground : c.field, 4));
-        painter.drawLine(spot + way * (ring / length), elbow);
-        painter.setPen(QPen(c.ink, 1.3));
-        painter.drawLine(spot + way * (ring / length), elbow);
-    }
-    painter.setPen(QPen(c.ink, 1.3));
-    painter.drawLine(elbow, QPointF(x + wide, y));
-    painter.setPen(c.ink);
-    painter.setFont(look.font(Type::ButtonBold));
-    drawLine(painter, QRectF(x, y - look.pxF(24), wide + 1, look.pxF(22)), Qt::AlignLeft, figureWords, false);
-    painter.setFont(look.font(Type::Button));
-    drawLine(painter, QRectF(x, y + look.pxF(3), wide + 1, look.pxF(22)), Qt::AlignLeft, placeWords, false);
+    drawWorstSpot(painter, m_transform.toScreen(field.peakAt), field, m_units, QRectF(rect()), legend);
 }
 
 } // namespace pw::gui

@@ -1,9 +1,8 @@
 #include "app/gui/views/plan_view.h"
 
+#include "app/gui/views/bent_view.h"
 #include "app/gui/widgets/segments.h"
-#include "app/gui/widgets/stress_scale.h"
-#include "core/job/assumed.h"
-#include "core/material/material.h"
+#include "app/gui/widgets/stop_slider.h"
 
 #include <algorithm>
 #include <cmath>
@@ -47,8 +46,12 @@ PlanView::PlanView(Document& document, QWidget* parent) : QWidget(parent), m_doc
     setAccessibleName(tr("Plan of the plate"));
     setAccessibleDescription(
         tr("Tab goes from part to part, the arrow keys change it by one step, F shows it all."));
-    m_views = new Segments({tr("Plain"), tr("Stress"), tr("Deflection"), tr("Fit")},
+    m_views = new Segments({tr("Plain"), tr("Stress"), tr("Deflection"), tr("Fit"), tr("Bent")},
                            tr("What the plan shows"), this);
+    m_bent = new BentView(this);
+    m_bent->hide();
+    setTabOrder(m_views, m_bent);
+    setTabOrder(m_bent, m_bent->slider());
     connect(m_views, &Segments::chosen, this, [this](int index) { setView(static_cast<View>(index)); });
     connect(&m_document, &Document::changed, this, &PlanView::jobChanged);
     connect(&Look::now(), &Look::changed, this, [this] {
@@ -63,6 +66,7 @@ PlanView::PlanView(Document& document, QWidget* parent) : QWidget(parent), m_doc
 void PlanView::setUnits(units::System system) {
     m_units = system;
     settleField();
+    showBent();
     update();
 }
 
@@ -70,16 +74,39 @@ void PlanView::setReport(std::shared_ptr<const engine::Report> report) {
     m_report = std::move(report);
     jobChanged(); // a tapped bore's size comes with the report
     settleField();
+    showBent();
     update();
 }
 
 void PlanView::setView(View view) {
     m_view = view;
     m_views->setCurrent(static_cast<int>(view));
+    const bool bent = view == View::Bent;
+    // Whoever had the keyboard on the plate keeps it there.
+    const bool toBent = bent && hasFocus(), toPlan = !bent && m_bent->hasFocus();
+    m_bent->setVisible(bent);
+    m_views->raise();
+    // What lies under the bent plate cannot be reached.
+    setFocusPolicy(bent ? Qt::NoFocus : Qt::StrongFocus);
+    if (toBent)
+        m_bent->setFocus();
+    else if (toPlan)
+        setFocus();
+    if (bent)
+        showBent();
     settleField();
     if (!m_moved)
         fit();
     update();
+    Q_EMIT viewChanged(view);
+}
+
+void PlanView::showBent() {
+    // Only while it is seen: its shape costs more than a drag leaves time for.
+    if (m_view != View::Bent)
+        return;
+    m_bent->setUnits(m_units);
+    m_bent->setReport(m_report, m_document.job());
 }
 
 void PlanView::light(PlanPart part) {
@@ -149,19 +176,20 @@ void PlanView::resizeEvent(QResizeEvent*) {
 void PlanView::settleViews() {
     // The row of words gets tight, then two rows, before it is cut.
     const int room = width() - Look::now().px(20);
-    m_views->setTight(false, 4);
+    m_views->setTight(false, 5);
     if (m_views->sizeHint().width() > room)
-        m_views->setTight(true, 4);
-    if (m_views->sizeHint().width() > room)
-        m_views->setTight(true, 2);
+        m_views->setTight(true, 5);
+    for (const int row : {3, 2})
+        if (m_views->sizeHint().width() > room)
+            m_views->setTight(true, row);
     m_views->resize(m_views->sizeHint());
     m_views->move(Look::now().px(12), Look::now().px(8));
+    m_bent->setGeometry(rect());
+    m_bent->setHead(m_views->geometry());
 }
 
 void PlanView::settleField() {
-    const auto* field = m_report && m_report->plate.field ? &*m_report->plate.field : nullptr;
     const auto picture = m_report ? m_report->picture : nullptr;
-    const bool inch = m_units == units::System::Inch;
     m_ligaments.clear();
     if (m_view == View::Fit && m_report && m_report->region) {
         m_ligaments = outline::ligaments(*m_report->region);
@@ -183,21 +211,13 @@ void PlanView::settleField() {
         }
         m_ligaments = std::move(kinds);
     }
-    m_yield = 0;
+    m_scale = {};
     if (m_view == View::Stress && picture && picture->vonMises.size() > 0) {
-        const double worst = std::max(field ? field->peakStressMpa : 0.0, picture->vonMises.maxCoeff());
-        const double unit = inch ? units::Stress::fromKsi(1).mpa() : 1.0;
-        m_scaleTop = scaleTop(worst / unit) * unit;
-        const auto& plate = m_document.job().plate;
-        const auto steel =
-            material::resolve(job::assume(m_document.job()).steel, plate.thickness.value_or(units::Length()));
-        if (steel)
-            m_yield = steel->yield.mpa();
-        m_layer.set(picture, FieldLayer::What::Stress, m_scaleTop, m_yield);
+        m_scale = stressScale(*m_report, m_document.job(), m_units);
+        m_layer.set(picture, FieldLayer::What::Stress, m_scale.top, m_scale.yield);
     } else if (m_view == View::Deflection && picture && picture->deflection.size() > 0) {
-        const double unit = inch ? units::kMmPerInch : 1.0;
-        m_scaleTop = scaleTop(picture->deflection.cwiseAbs().maxCoeff() / unit) * unit;
-        m_layer.set(picture, FieldLayer::What::Deflection, m_scaleTop, 0);
+        m_scale = deflectionScale(*m_report, m_units);
+        m_layer.set(picture, FieldLayer::What::Deflection, m_scale.top, 0);
     } else {
         m_layer.set(nullptr, FieldLayer::What::Stress, 0, 0);
     }

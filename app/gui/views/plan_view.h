@@ -4,6 +4,7 @@
 #include "app/gui/document/document.h"
 #include "app/gui/views/dimension_note.h"
 #include "app/gui/views/field_layer.h"
+#include "app/gui/views/field_scale.h"
 #include "app/gui/views/plan_geometry.h"
 #include "geometry/outline/clearance.h"
 
@@ -15,15 +16,17 @@
 
 namespace pw::gui {
 
+class BentView;
 class Segments;
 
 /// The plate from above, true to scale. Rim, bore, pin circle and access holes are grabbed and pulled; the
-/// keyboard reaches each of them too. Overlays show stress, deflection and fit from the last report.
+/// keyboard reaches each of them too. Overlays show stress, deflection and fit from the last report; Bent
+/// puts the plate in three dimensions over it.
 class PlanView : public QWidget {
     Q_OBJECT
 
 public:
-    enum class View { Plain, Stress, Deflection, Fit };
+    enum class View { Plain, Stress, Deflection, Fit, Bent };
 
     explicit PlanView(Document& document, QWidget* parent = nullptr);
 
@@ -38,6 +41,7 @@ public:
     void takePending();
     void setView(View view);
     View view() const { return m_view; }
+    BentView* bent() const { return m_bent; }
 
     /// The part that a field being typed in belongs to; None: none.
     void light(PlanPart part);
@@ -54,6 +58,7 @@ public:
 Q_SIGNALS:
     /// A part was clicked or reached by keyboard.
     void picked(PlanPart part);
+    void viewChanged(View view);
 
 protected:
     void paintEvent(QPaintEvent*) override;
@@ -96,6 +101,7 @@ private:
     void paintFit(QPainter& painter);
     void paintLigaments(QPainter& painter);
     void settleViews();
+    void showBent();
     void paintPlaces(QPainter& painter);
     void paintNotes(QPainter& painter);
     void paintWorst(QPainter& painter, const QRectF& legend);
@@ -109,6 +115,7 @@ private:
     Document& m_document;
     std::function<bool()> m_isBusy;
     Segments* m_views;
+    BentView* m_bent;
     View m_view = View::Plain;
     units::System m_units = units::System::Metric;
     PlanShape m_shape;
@@ -117,7 +124,7 @@ private:
     std::shared_ptr<const engine::Report> m_report;
     FieldLayer m_layer;
     std::vector<outline::Ligament> m_ligaments; ///< the narrowest few, for Fit
-    double m_scaleTop = 0, m_yield = 0;         ///< MPa or mm; MPa
+    FieldScale m_scale;
     Grab m_hover, m_selected;
     PlanPart m_lit = PlanPart::None;
     std::vector<shape::Point> m_places;

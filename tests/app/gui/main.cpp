@@ -6,8 +6,8 @@
 #include <QTemporaryDir>
 #include <string_view>
 
-/// The tests of the window, without a screen. `--grab FOLDER` writes pictures of the window's states instead,
-/// for looking at.
+/// The tests of the window, without a screen. `--grab FOLDER [PART OF A NAME]` writes pictures of the
+/// window's states instead, for looking at.
 int main(int argc, char** argv) {
     if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
         qputenv("QT_QPA_PLATFORM", "offscreen");
@@ -19,8 +19,8 @@ int main(int argc, char** argv) {
     QApplication::setStyle(QStringLiteral("Fusion"));
     QLocale::setDefault(QLocale::c());
     pw::gui::Look::now().setLessMotion(true);
-    if (argc == 3 && std::string_view(argv[1]) == "--grab")
-        return pw::testing::grabWindows(QString::fromLocal8Bit(argv[2]));
+    if (argc >= 3 && std::string_view(argv[1]) == "--grab")
+        return pw::testing::grabWindows(QString::fromLocal8Bit(argv[2]), argc > 3 ? argv[3] : "");
     ::testing::InitGoogleTest(&argc, argv);
     return RUN_ALL_TESTS();
 }

@@ -50,7 +50,10 @@ TEST(Fields, offer_only_choices_that_the_reader_understands) {
                 if (value.isEmpty())
                     continue;
                 Tree chosen = tree;
-                chosen.set(field.path, value.toStdString());
+                if (field.kind == FieldKind::Flag)
+                    chosen.set(field.path, value == QLatin1String("true"));
+                else
+                    chosen.set(field.path, value.toStdString());
                 for (const auto& problem : jobfile::readJob(chosen).problems)
                     EXPECT_NE(problem.field, field.path) << value.toStdString() << ": " << problem.message;
             }
@@ -67,6 +70,21 @@ TEST(Fields, of_a_puller_ask_for_bolts_and_not_for_pins) {
                 EXPECT_EQ(field.label, "Bolt circle");
             }
         }
+}
+
+TEST(Fields, ask_how_a_hub_sits_and_is_gripped_only_when_something_is_pulled) {
+    Tree tree = eightPinJob();
+    const auto asked = [&](const std::string& id) {
+        for (const auto& group : fieldGroups(tree))
+            if (group.id == id)
+                return group.applies;
+        return false;
+    };
+    for (const char* id : {"hub", "grip", "ram"})
+        EXPECT_FALSE(asked(id)) << id;
+    tree.set("work", "pull");
+    for (const char* id : {"hub", "grip", "ram"})
+        EXPECT_TRUE(asked(id)) << id;
 }
 
 TEST(Sentences, say_the_whole_job_in_plain_words) {
@@ -87,7 +105,7 @@ TEST(Sentences, follow_the_unit_of_the_window) {
 }
 
 TEST(NewJob, has_nothing_wrong_in_it_and_asks_for_what_only_a_measurement_tells) {
-    for (const auto kind : {NewJob::CompressRing, NewJob::CompressBar, NewJob::PullBolts}) {
+    for (const auto kind : {NewJob::CompressRing, NewJob::CompressBar, NewJob::PullBolts, NewJob::PullStrongback}) {
         const Tree tree = newJob(kind, System::Metric);
         const auto reading = jobfile::readJob(tree);
         EXPECT_TRUE(reading.unknownKeys.empty());

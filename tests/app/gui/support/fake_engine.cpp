@@ -1,6 +1,7 @@
 #include "tests/app/gui/support/fake_engine.h"
 
 #include "core/job/station_places.h"
+#include "core/material/stock.h"
 #include "geometry/mesh/mesher.h"
 #include "geometry/outline/build.h"
 #include "geometry/outline/tagged_region.h"
@@ -152,11 +153,44 @@ engine::Report fakeCheck(const job::Job& job, const engine::CheckOptions&) {
     r.plate.field->peakAt = shape::polar(job.plate.bore->mm() / 2, 1.1);
     r.plate.field->peakPlace = "at the bore edge";
     r.plate.firstYieldFactor = 205 / worst;
+    r.plate.collapseFactor = 3.2 * k;
+    r.plate.setMm = g == Grade::Sets || g == Grade::Breaks ? 0.37 : 0.0;
+    r.plate.massKg = 0.18 * t;
+    // Straight to first yield, then ever flatter until it folds.
+    const double yields = std::min(205 / worst, 3.0 * k), bend = 0.3 / std::pow(t / 10, 3);
+    for (const double share : {0.0, yields / (3.2 * k), 0.8, 0.95, 1.0})
+        if (r.plate.curve.empty() || 3.2 * k * share > r.plate.curve.back().factor)
+            r.plate.curve.push_back(
+                {3.2 * k * share, 3.2 * k * share * bend * (1 + 3 * share * share * share)});
     if (g != Grade::Holds)
         r.changes.push_back(
             {"plate.collapse", "Use 10 mm. Then it holds. 0.7 kg heavier.", "plate.thickness", "10 mm"});
     r.picture = picture(job, built.region, worst);
     return r;
+}
+
+engine::Ladder fakeLadder(const job::Job& job, const engine::CheckOptions& options) {
+    engine::Ladder ladder;
+    for (const auto& stock : material::stockThicknesses(job.preferred)) {
+        job::Job other = job;
+        other.plate.thickness = stock.thickness;
+        const engine::Report report = fakeCheck(other, options);
+        engine::Rung rung;
+        rung.label = stock.label;
+        rung.thickness = stock.thickness;
+        rung.grade = report.grade;
+        if (const auto* weakest = report.find(report.weakest)) {
+            rung.weakest = weakest->id;
+            rung.weakestTitle = weakest->title;
+            rung.marginOverWanted = weakest->marginOverWanted();
+        }
+        rung.setMm = report.plate.setMm;
+        rung.massKg = report.plate.massKg;
+        if (ladder.thinnestThatHolds.empty() && rung.grade == verdict::Grade::Holds)
+            ladder.thinnestThatHolds = rung.label;
+        ladder.rungs.push_back(rung);
+    }
+    return ladder;
 }
 
 jobfile::Tree eightPinJob() {

@@ -1,11 +1,19 @@
 #include "tests/app/gui/support/grab.h"
 
 #include "app/gui/panels/figures_panel.h"
+#include "app/gui/panels/lower_strip.h"
 #include "app/gui/panels/verdict_panel.h"
 #include "app/gui/settings/settings.h"
+#include "app/gui/views/bent_view.h"
+#include "app/gui/views/curve_view.h"
+#include "app/gui/views/ladder_view.h"
 #include "app/gui/views/plan_view.h"
+#include "app/gui/views/section_view.h"
 #include "app/gui/widgets/check_row.h"
 #include "app/gui/widgets/field_box.h"
+#include "app/gui/widgets/segments.h"
+#include "app/gui/widgets/stop_slider.h"
+#include "app/gui/widgets/word_button.h"
 #include "app/gui/window.h"
 #include "tests/app/gui/support/fake_engine.h"
 
@@ -26,7 +34,8 @@ struct Shot {
     bool dark = false;
     double text = 1;
     std::function<void(gui::Window&)> set{};
-    const char* sample = nullptr; ///< checked by the real engine
+    const char* sample = nullptr;             ///< checked by the real engine
+    std::function<void(gui::Window&)> last{}; ///< when everything is worked out
 };
 
 void type(gui::Window& w, const std::string& path, const char* text) {
@@ -45,9 +54,14 @@ void thickness(gui::Window& w, const char* mm) {
     w.document().edit("plate.thickness", mm, "Thickness");
 }
 
+void travelTo(gui::Window& w, double place) {
+    w.strip().section()->slider()->setPlace(place);
+    Q_EMIT w.strip().section()->slider()->moved(place);
+}
+
 } // namespace
 
-int grabWindows(const QString& folder) {
+int grabWindows(const QString& folder, const char* part) {
     QDir().mkpath(folder);
     using View = gui::PlanView::View;
     const std::vector<Shot> shots{
@@ -148,18 +162,123 @@ int grabWindows(const QString& folder) {
         {.name = "24_pull",
          .set = [](gui::Window& w) { w.figures().openGroup("load"); },
          .sample = "mill_lane_pull_three_bolt_inch"},
+        {.name = "30_strip_light", .sample = "mill_lane_six_pin"},
+        {.name = "31_strip_dark_thin",
+         .dark = true,
+         .sample = "mill_lane_six_pin_thin",
+         .last = [](gui::Window& w) { travelTo(w, 0.7); }},
+        {.name = "32_strip_2560_light", .size = {2560, 1440}, .sample = "mill_lane_six_pin"},
+        {.name = "33_strip_2560_dark",
+         .size = {2560, 1440},
+         .dark = true,
+         .sample = "mill_lane_two_pin_bar",
+         .last = [](gui::Window& w) { travelTo(w, 1); }},
+        {.name = "34_strip_solid_light",
+         .set = [](gui::Window& w) { w.document().edit("travel.compress_further", "23 mm", "Further"); },
+         .sample = "mill_lane_six_pin"},
+        {.name = "35_strip_pull_inch_light",
+         .set = [](gui::Window& w) { w.setUnits(units::System::Inch); },
+         .sample = "mill_lane_pull_three_bolt_inch"},
+        {.name = "36_strip_eight_inch_dark",
+         .size = {1920, 1080},
+         .dark = true,
+         .set = [](gui::Window& w) { w.setUnits(units::System::Inch); },
+         .sample = "mill_lane_eight_pin_inch"},
+        {.name = "37_strip_folded_1024_light", .size = {1024, 700}, .sample = "mill_lane_square_four"},
+        {.name = "38_strip_200_open_light",
+         .text = 2,
+         .set = [](gui::Window& w) { w.strip().foldButton()->click(); },
+         .sample = "mill_lane_six_pin"},
+        {.name = "39_strip_200_2560_dark",
+         .size = {2560, 1440},
+         .dark = true,
+         .text = 2,
+         .sample = "mill_lane_six_pin_thin"},
+        {.name = "3a_strip_looking_light",
+         .sample = "mill_lane_six_pin_thin",
+         .last =
+             [](gui::Window& w) {
+                 w.strip().ladder()->setFocus(Qt::TabFocusReason);
+                 QTest::keyClick(w.strip().ladder(), Qt::Key_Right);
+             }},
+        {.name = "3b_strip_load_2560_dark",
+         .size = {2560, 1440},
+         .dark = true,
+         .sample = "mill_lane_pull_two_bolt",
+         .last =
+             [](gui::Window& w) {
+                 w.strip().ladder()->setFocus(Qt::TabFocusReason);
+                 QTest::keyClick(w.strip().ladder(), Qt::Key_Left);
+             }},
+        {.name = "3c_strip_200_ladder_light",
+         .size = {1920, 1080},
+         .text = 2,
+         .set =
+             [](gui::Window& w) {
+                 w.strip().foldButton()->click();
+                 w.strip().findChildren<gui::Segments*>()[1]->findChildren<QAbstractButton*>()[2]->click();
+             },
+         .sample = "mill_lane_six_pin"},
+        {.name = "40_bent_light_sets",
+         .set =
+             [](gui::Window& w) {
+                 thickness(w, "6 mm");
+                 w.plan().setView(View::Bent);
+             }},
+        {.name = "41_bent_dark_thin",
+         .dark = true,
+         .set = [](gui::Window& w) { w.plan().setView(View::Bent); },
+         .sample = "mill_lane_six_pin_thin"},
+        {.name = "46_bent_less_load_light",
+         .set = [](gui::Window& w) { w.plan().setView(View::Bent); },
+         .sample = "mill_lane_six_pin_thin",
+         .last =
+             [](gui::Window& w) {
+                 w.strip().curve()->setFocus(Qt::TabFocusReason);
+                 for (int i = 0; i < 10; ++i)
+                     QTest::keyClick(w.strip().curve(), Qt::Key_Down);
+                 QTest::qWait(200);
+             }},
+        {.name = "42_bent_2560_light",
+         .size = {2560, 1440},
+         .set = [](gui::Window& w) { w.plan().setView(View::Bent); },
+         .sample = "mill_lane_six_pin_thin"},
+        {.name = "43_bent_2560_dark_polygon",
+         .size = {2560, 1440},
+         .dark = true,
+         .set = [](gui::Window& w) { w.plan().setView(View::Bent); },
+         .sample = "mill_lane_three_pin_polygon"},
+        {.name = "44_bent_bar_inch_light",
+         .set =
+             [](gui::Window& w) {
+                 w.setUnits(units::System::Inch);
+                 w.plan().setView(View::Bent);
+             },
+         .sample = "mill_lane_two_pin_bar",
+         .last = [](gui::Window& w) { QTest::keyClick(w.plan().bent(), Qt::Key_Down); }},
+        {.name = "45_bent_200_1920_dark",
+         .size = {1920, 1080},
+         .dark = true,
+         .text = 2,
+         .set = [](gui::Window& w) { w.plan().setView(View::Bent); },
+         .sample = "mill_lane_six_pin_thin"},
         {.name = "12_1920_light",
          .size = {1920, 1080},
          .set = [](gui::Window& w) { w.figures().openGroup("wanted"); }},
     };
     for (const auto& shot : shots) {
+        if (std::string_view(shot.name).find(part) == std::string_view::npos)
+            continue;
         gui::settings::setColours(shot.dark ? gui::settings::Colours::Dark : gui::settings::Colours::Light);
         gui::settings::setTextSize(shot.text);
         gui::settings::setUnitSystem(units::System::Metric);
         gui::CheckFunction check = fakeCheck;
         if (shot.sample)
             check = engine::check;
-        gui::Window window(gui::Engine{check, {}, {}});
+        gui::LadderFunction ladder = fakeLadder;
+        if (shot.sample)
+            ladder = engine::ladder;
+        gui::Window window(gui::Engine{check, {}, {}, ladder});
         window.resize(shot.size);
         window.document().startNew(eightPinJob());
         window.show();
@@ -167,10 +286,13 @@ int grabWindows(const QString& folder) {
         (void)QTest::qWaitForWindowActive(&window, 500);
         if (shot.sample)
             window.openFile(std::string(PW_SAMPLES "/") + shot.sample + ".plate.json");
-        shot.set(window);
+        if (shot.set)
+            shot.set(window);
         QTest::qWait(600);
-        if (!QTest::qWaitFor([&] { return !window.isChecking(); }, 20000))
+        if (!QTest::qWaitFor([&] { return !window.isChecking() && !window.strip().isSearching(); }, 60000))
             return 1;
+        if (shot.last)
+            shot.last(window);
         QTest::qWait(100);
         const QString file = folder + QLatin1Char('/') + QLatin1String(shot.name) + QStringLiteral(".png");
         if (!window.grab().save(file))

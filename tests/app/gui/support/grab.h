@@ -4,7 +4,8 @@
 
 namespace pw::testing {
 
-/// Writes the window in its usual states to PNG files in `folder`. 0 when all could be written.
-int grabWindows(const QString& folder);
+/// Writes the window in its usual states to PNG files in `folder`; only those with `part` in their name.
+/// 0 when all could be written.
+int grabWindows(const QString& folder, const char* part = "");
 
 } // namespace pw::testing
