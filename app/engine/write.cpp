@@ -161,6 +161,9 @@ util::Result<std::vector<std::string>> writeCutFile(const job::Job& job, const R
     } else {
         text = drawing(exchange::makeCutPlan(*region, settings), job, warning, suffix, choices);
     }
+    if (assumed.stacked > 1)
+        sentences.push_back("One plate of " + std::to_string(assumed.stacked) + ": cut it " +
+                            std::to_string(assumed.stacked) + " times.");
     if (!text)
         return text.problem();
     if (const auto status = util::writeFileWhole(file, *text); !status)
