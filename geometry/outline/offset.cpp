@@ -42,6 +42,7 @@ Point rightOf(Point along) {
 
 std::vector<Piece> rawPieces(const Loop& loop, double distance, double snap) {
     const double d = std::abs(distance), hand = distance > 0 ? 1 : -1;
+    const bool inside = (shape::signedArea(loop) > 0) == (distance < 0);
     std::vector<Piece> raw;
     for (std::size_t i = 0; i < loop.size(); ++i) {
         const Side side = loop.side(i), next = loop.side((i + 1) % loop.size());
@@ -53,8 +54,11 @@ std::vector<Piece> rawPieces(const Loop& loop, double distance, double snap) {
             raw.push_back({{side.from + rightOf(side.tangentAt(0)) * distance, side.to + away, side.bulge},
                            static_cast<int>(i)});
         double turn = std::atan2(shape::cross(endAlong, nextAlong), shape::dot(endAlong, nextAlong));
-        if (std::abs(turn) > pi - 1e-6)
-            turn = hand * pi; // a cusp: round it; where that is wrong the arc is thrown away as too near
+        if (std::abs(turn) > pi - 1e-6) {
+            // A cusp turns either way. It is rounded on the hand that its tip points to.
+            const bool tipInside = shape::contains(loop, side.to + endAlong * d);
+            turn = tipInside == inside ? hand * pi : -hand * pi;
+        }
         if (turn * hand > 0 && std::abs(turn) * d > snap)
             raw.push_back(
                 {{side.to + away, side.to + rightOf(nextAlong) * distance, std::tan(turn / 4)}, kCorner});

@@ -289,6 +289,26 @@ TEST(Offset, CornersDrawnOnlyNearlyTangentLeaveNoHair) {
     }
 }
 
+TEST(Offset, ACuspIsRoundedOnItsOwnHandOnly) {
+    // At (67, 2) an arc comes back along the line before it: a spike without an angle. The semicircle round
+    // its tip belongs to the outside only, and was taken for the inside as well.
+    const Loop drop{{{{67, 2}, -0.5},
+                     {{46, 20}, 0.5},
+                     {{15, 29}, 0.75},
+                     {{-30, 23}, -0.25},
+                     {{-63, 5}, 0},
+                     {{-15, -7}, 0.25},
+                     {{-20, -28}, 0.5},
+                     {{22, -8}, 0}}};
+    testing::Chance chance(3);
+    for (const double d : {1.5, -1.5, 4.0, -4.0}) {
+        const Offset offset = offsetOf(drop, d);
+        EXPECT_EQ(offset.loops.size(), 1u);
+        expectAtDistance(offset, drop, std::abs(d));
+        EXPECT_EQ(expectWhole(offset, drop, d, chance, 400), 0) << d;
+    }
+}
+
 TEST(Offset, ArcsThatAreAllButStraightAreNoTrouble) {
     testing::Chance chance(31);
     for (int round = 0; round < 300; ++round) {
