@@ -1,5 +1,7 @@
 #include "app/cli/commands.h"
 
+#include "app/cli/bad_input.h"
+#include "app/cli/cut_words.h"
 #include "app/engine/check.h"
 #include "app/engine/ladder.h"
 #include "app/engine/report_json.h"
@@ -20,11 +22,6 @@ namespace pw::cli {
 namespace {
 
 constexpr int kGood = 0, kWeak = 1, kBadInput = 2;
-
-/// Thrown with what is wrong in the input; everything is said in one go.
-struct BadInput {
-    std::string text;
-};
 
 job::Job readJob(const std::string& file, std::ostream& err) {
     const auto tree = jobfile::loadTree(file);
@@ -116,10 +113,12 @@ int doTool(const std::string& file, const std::vector<std::string>& places, bool
     return limits.rated ? kGood : kWeak;
 }
 
-using Write = util::Status (*)(const job::Job&, const engine::Report&, const std::filesystem::path&, bool);
+/// Writes the file and answers what there is to say about it.
+using Write = std::function<util::Result<std::vector<std::string>>(const job::Job&, const engine::Report&,
+                                                                   const std::filesystem::path&)>;
 
-int doWrite(const std::string& file, const std::string& target, bool anyway, Write write, std::ostream& out,
-            std::ostream& err) {
+int doWrite(const std::string& file, const std::string& target, bool anyway, const Write& write,
+            std::ostream& out, std::ostream& err) {
     const job::Job job = readJob(file, err);
     const engine::Report report = engine::check(job);
     if (!engine::mayBeMade(report.grade) && !anyway) {
@@ -127,12 +126,14 @@ int doWrite(const std::string& file, const std::string& target, bool anyway, Wri
             << "\nAdd --anyway to write it all the same, marked on its face.\n";
         return kWeak;
     }
-    const util::Status status = write(job, report, target, anyway);
-    if (!status) {
-        err << util::toText(status.problem()) << "\n";
+    const auto written = write(job, report, target);
+    if (!written) {
+        err << util::toText(written.problem()) << "\n";
         return report.grade == verdict::Grade::Incomplete ? kWeak : kBadInput;
     }
     out << verdict::wordOf(report.grade) << ": " << report.reason << "\nWrote " << target << "\n";
+    for (const std::string& line : *written)
+        out << units::plainBlanks(line) << "\n";
     return kGood;
 }
 
@@ -175,7 +176,10 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
                           "write it even when the verdict is sets, breaks or incomplete, marked");
         return command;
     };
-    CLI::App* cut = addWriter("cut", "write the cut file", "the file to write, NAME.dxf");
+    CLI::App* cut = addWriter("cut", "write the cut file: the finished size, or the path of the torch",
+                              "the file to write: NAME.dxf or NAME.svg, a drawing; NAME.ngc, a program");
+    CutWords cutWords;
+    addCutWords(*cut, cutWords);
     CLI::App* solid = addWriter("solid", "write the plate as a solid", "the file to write, NAME.step");
     app.require_subcommand(0, 1);
 
@@ -194,9 +198,23 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
         if (tool->parsed())
             return doTool(job, others, json, out, err);
         if (cut->parsed())
-            return doWrite(job, target, anyway, engine::writeCut, out, err);
+            return doWrite(
+                job, target, anyway,
+                [choices = choicesOf(cutWords, anyway)](const auto& j, const auto& report, const auto& file) {
+                    return engine::writeCutFile(j, report, file, choices);
+                },
+                out, err);
         if (solid->parsed())
-            return doWrite(job, target, anyway, engine::writeSolid, out, err);
+            return doWrite(
+                job, target, anyway,
+                [anyway](const auto& j, const auto& report,
+                         const auto& file) -> util::Result<std::vector<std::string>> {
+                    const util::Status status = engine::writeSolid(j, report, file, anyway);
+                    if (!status)
+                        return status.problem();
+                    return std::vector<std::string>();
+                },
+                out, err);
         return openWindow(windowJob.empty() ? std::nullopt : std::optional<std::filesystem::path>(windowJob));
     } catch (const BadInput& bad) {
         err << bad.text;

@@ -5,9 +5,12 @@
 #include "core/util/write_file.h"
 #include "geometry/exchange/cut_plan.h"
 #include "geometry/exchange/dxf.h"
+#include "geometry/exchange/rs274.h"
+#include "geometry/exchange/svg.h"
 #include "geometry/solid/plate_solid.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace pw::engine {
 
@@ -40,21 +43,7 @@ util::Result<shape::Region> plateToWrite(const job::Job& job, const Report& repo
     return *report.region;
 }
 
-} // namespace
-
-bool mayBeMade(verdict::Grade grade) {
-    return grade == verdict::Grade::Holds || grade == verdict::Grade::Thin;
-}
-
-util::Status writeCut(const job::Job& job, const Report& report, const std::filesystem::path& file,
-                      bool anyway) {
-    if (suffixOf(file) != ".dxf")
-        return util::Problem{file.string(),
-                             "not a kind of cut file this version writes; name it like plate.dxf"};
-    const auto region = plateToWrite(job, report, anyway);
-    if (!region)
-        return region.problem();
-    const job::Assumed assumed = job::assume(job);
+exchange::CutSettings settingsOf(const job::Job& job, const job::Assumed& assumed) {
     exchange::CutSettings settings;
     settings.process = assumed.process;
     settings.thickness = *job.plate.thickness;
@@ -62,11 +51,132 @@ util::Status writeCut(const job::Job& job, const Report& report, const std::file
     settings.growth = assumed.habits.growth;
     if (const auto thread = thread::parse(job.plate.boreThread); !job.plate.boreThread.empty() && thread)
         settings.tappedBore = exchange::TappedBore{thread->name, thread::tappingDrill(*thread)};
+    return settings;
+}
+
+/// What the choices ask of a format that it cannot carry.
+std::optional<util::Problem> mismatch(const std::string& suffix, const std::string& file,
+                                      const CutChoices& choices) {
+    if (suffix != ".dxf" && suffix != ".svg" && suffix != ".ngc")
+        return util::Problem{
+            file,
+            "not a kind of cut file this version writes; name it like plate.dxf, plate.svg or plate.ngc"};
+    if (choices.r12 && suffix != ".dxf")
+        return util::Problem{file, "release 12 is a kind of DXF; name the file like plate.dxf"};
+    if ((choices.feed || choices.pierceSeconds) && suffix != ".ngc" && !choices.path)
+        return util::Problem{file,
+                             "a drawing at the finished size has no feed and no pierce time; name the file "
+                             "like plate.ngc, or ask for the path"};
+    return std::nullopt;
+}
+
+std::string spoken(const exchange::CutPath& path, units::System system) {
+    const double minutes = path.seconds / 60;
+    return std::to_string(path.burns.size()) + (path.burns.size() == 1 ? " pierce, " : " pierces, ") +
+           units::show(units::Length::fromMm(path.cutLength), system) + " of cut, about " +
+           (minutes < 1 ? units::number(path.seconds, 2) + " s" : units::number(minutes, 2) + " min") +
+           (path.rates.guessed ? " at a guessed feed and pierce time: set them from the torch's own chart."
+                               : ".");
+}
+
+std::vector<std::string> sentencesOf(const exchange::CutPath& path, units::System system) {
+    std::vector<std::string> lines{spoken(path, system)};
+    for (const exchange::DrilledHole& hole : path.drilled) {
+        const std::string line = "To drill: " + exchange::nameOf(hole.part, hole.index) + ", " +
+                                 units::show(hole.diameter, system) +
+                                 (hole.note.empty() ? "" : ", " + hole.note) + ".";
+        if (std::find(lines.begin(), lines.end(), line) == lines.end())
+            lines.push_back(line);
+    }
+    for (const exchange::CutEdge& edge : path.sawn)
+        if (!edge.note.empty())
+            lines.push_back("Not burned: " + exchange::nameOf(edge.part, edge.index) + ": " + edge.note +
+                            ".");
+    lines.insert(lines.end(), path.notes.begin(), path.notes.end());
+    return lines;
+}
+
+template<class Drawn>
+util::Result<std::string> drawing(const Drawn& drawn, const job::Job& job, const std::string& warning,
+                                  const std::string& suffix, const CutChoices& choices) {
+    if (suffix == ".svg") {
+        exchange::SvgOptions options;
+        options.units = job.preferred;
+        options.title = job.title;
+        options.warning = warning;
+        return exchange::toSvg(drawn, options);
+    }
     exchange::DxfOptions options;
+    options.version = choices.r12 ? exchange::DxfVersion::R12 : exchange::DxfVersion::R2000;
     options.units = job.preferred;
     options.title = job.title;
-    options.warning = warningOf(report);
-    return util::writeFileWhole(file, exchange::toDxf(exchange::makeCutPlan(*region, settings), options));
+    options.warning = warning;
+    return exchange::toDxf(drawn, options);
+}
+
+util::Result<std::string> program(const exchange::CutPath& path, const job::Job& job,
+                                  const std::string& material, const std::string& warning) {
+    exchange::Rs274Options options;
+    options.units = job.preferred;
+    options.title = job.title;
+    options.material = material;
+    options.warning = warning;
+    return exchange::toRs274(path, options);
+}
+
+} // namespace
+
+bool mayBeMade(verdict::Grade grade) {
+    return grade == verdict::Grade::Holds || grade == verdict::Grade::Thin;
+}
+
+util::Result<std::vector<std::string>> writeCutFile(const job::Job& job, const Report& report,
+                                                    const std::filesystem::path& file,
+                                                    const CutChoices& choices) {
+    const std::string suffix = suffixOf(file);
+    if (auto wrong = mismatch(suffix, file.string(), choices))
+        return *std::move(wrong);
+    const auto region = plateToWrite(job, report, choices.anyway);
+    if (!region)
+        return region.problem();
+    const job::Assumed assumed = job::assume(job);
+    const exchange::CutSettings settings = settingsOf(job, assumed);
+    const std::string warning = warningOf(report);
+    std::vector<std::string> sentences;
+    util::Result<std::string> text = std::string();
+    if (suffix == ".ngc" && assumed.process == job::Process::HandTorch)
+        return util::Problem{"cutting.process", "no table runs a hand torch. Say \"torch table\" or \"plasma "
+                                                "table\", or write a drawing like plate.dxf"};
+    if (suffix == ".ngc" || choices.path) {
+        exchange::CutRates rates = exchange::usualRates(settings.process, settings.thickness);
+        rates.guessed = !choices.feed || !choices.pierceSeconds;
+        rates.feed = choices.feed.value_or(rates.feed);
+        rates.pierceSeconds = choices.pierceSeconds.value_or(rates.pierceSeconds);
+        const auto path = exchange::makeCutPath({*region}, settings, rates);
+        if (!path)
+            return path.problem();
+        sentences = sentencesOf(*path, job.preferred);
+        text = suffix == ".ngc" ? program(*path, job, assumed.steel.name, warning)
+                                : drawing(*path, job, warning, suffix, choices);
+    } else {
+        text = drawing(exchange::makeCutPlan(*region, settings), job, warning, suffix, choices);
+    }
+    if (assumed.stacked > 1)
+        sentences.push_back("One plate of " + std::to_string(assumed.stacked) + ": cut it " +
+                            std::to_string(assumed.stacked) + " times.");
+    if (!text)
+        return text.problem();
+    if (const auto status = util::writeFileWhole(file, *text); !status)
+        return status.problem();
+    return sentences;
+}
+
+util::Status writeCut(const job::Job& job, const Report& report, const std::filesystem::path& file,
+                      bool anyway) {
+    CutChoices choices;
+    choices.anyway = anyway;
+    const auto written = writeCutFile(job, report, file, choices);
+    return written ? util::Status(util::Done{}) : util::Status(written.problem());
 }
 
 util::Status writeSolid(const job::Job& job, const Report& report, const std::filesystem::path& file,

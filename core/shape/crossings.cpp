@@ -63,6 +63,29 @@ std::vector<Point> circleOnCircle(const Circle& a, const Circle& b, double toler
     return {foot - up, foot + up};
 }
 
+/// A point near both sides, moved to where their tangents there meet. The centre of an arc that is all but
+/// straight is so far away that the point worked out from it may be off by more than what counts as touching.
+Point polished(const Side& a, const Side& b, Point p) {
+    for (int round = 0; round < 3; ++round) {
+        const Point onA = a.nearestTo(p), onB = b.nearestTo(p);
+        const auto direction = [](const Side& side, Point on) {
+            if (!isCurved(side))
+                return side.tangentAt(0);
+            const Point out = on - side.circle().centre;
+            return Point{-out.y, out.x} * (1 / std::max(norm(out), 1e-300));
+        };
+        const Point alongA = direction(a, onA), alongB = direction(b, onB);
+        const double turn = cross(alongA, alongB);
+        if (std::abs(turn) < 1e-3)
+            return p; // all but touching: the tangents meet anywhere
+        const Point next = onA + alongA * (cross(onB - onA, alongB) / turn);
+        if (distance(next, p) > 1e-3 * (distance(a.from, a.to) + distance(b.from, b.to)))
+            return p; // far from both: no crossing to be made exact
+        p = next;
+    }
+    return p;
+}
+
 /// Both sides lie on one curve: either they share a stretch, or at most their ends.
 Meeting onOneCurve(const Side& a, const Side& b, double tolerance) {
     Meeting out;
@@ -104,9 +127,15 @@ Meeting meeting(const Side& a, const Side& b, double within) {
         if (distance(ca.centre, cb.centre) <= tolerance) {
             return std::abs(ca.radius - cb.radius) <= tolerance ? onOneCurve(a, b, tolerance) : Meeting{};
         }
-        found = circleOnCircle(ca, cb, tolerance);
+        // From the smaller one: the larger radius multiplies what rounding does.
+        found =
+            ca.radius <= cb.radius ? circleOnCircle(ca, cb, tolerance) : circleOnCircle(cb, ca, tolerance);
     } else
         found = arcA ? lineOnCircle(b, a.circle(), tolerance) : lineOnCircle(a, b.circle(), tolerance);
+    if (arcA || arcB)
+        for (Point& p : found)
+            if (a.distanceTo(p) > tolerance / 100 || b.distanceTo(p) > tolerance / 100)
+                p = polished(a, b, p);
 
     Meeting out;
     for (const Point& p : found)

@@ -16,6 +16,27 @@ bool isCurved(const Side& side) {
     return std::abs(side.bulge) > kStraightBulge;
 }
 
+/// Below this the centre is so far off that rounding spoils what is worked out from it, and the arc so nearly
+/// straight that a few steps along it find any foot.
+constexpr double kFarCentre = 1e-4;
+
+/// The nearest point by steps along the arc, from the foot on the chord; no centre is used.
+Point nearestByStepping(const Side& arc, Point p) {
+    const Point chord = arc.to - arc.from;
+    const double square = dot(chord, chord);
+    if (square == 0)
+        return arc.from;
+    double t = std::clamp(dot(p - arc.from, chord) / square, 0.0, 1.0);
+    const double length = arc.length(), bend = arc.sweep(); // turn over the whole length
+    for (int round = 0; round < 4; ++round) {
+        const Point along = arc.tangentAt(t), off = p - arc.pointAt(t);
+        // The foot moves slower or faster than the point as that lies outside or inside the bend.
+        const double pace = std::max(0.1, 1 - bend / length * cross(along, off));
+        t = std::clamp(t + dot(off, along) / (length * pace), 0.0, 1.0);
+    }
+    return arc.pointAt(t);
+}
+
 /// Is the direction from the centre to p within the arc?
 bool arcSpans(const Side& arc, const Circle& circle, Point p) {
     // The arc lies on one side of its chord, and a ray from the centre meets the circle once.
@@ -106,6 +127,8 @@ Point Side::nearestTo(Point p) const {
         const double t = square > 0 ? dot(p - from, chord) / square : 0;
         return pointAt(t);
     }
+    if (std::abs(bulge) < kFarCentre)
+        return nearestByStepping(*this, p);
     const Circle c = circle();
     const Point out = p - c.centre;
     const double length = norm(out);

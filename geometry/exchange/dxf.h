@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/units/format.h"
+#include "geometry/exchange/cut_path.h"
 #include "geometry/exchange/cut_plan.h"
 
 #include <string>
@@ -10,6 +11,8 @@ namespace pw::exchange {
 /// Layers of the drawing, in plain words of the trade.
 inline constexpr const char* kLayerOutside = "CUT_OUTSIDE";
 inline constexpr const char* kLayerInside = "CUT_INSIDE";
+inline constexpr const char* kLayerLead = "LEAD"; ///< of a path: from the pierce on to the cut, and off it
+inline constexpr const char* kLayerMark = "MARK"; ///< of a path: pilot centres
 inline constexpr const char* kLayerDrill = "DRILL";
 inline constexpr const char* kLayerNote = "NOTE";
 
@@ -30,5 +33,11 @@ struct DxfOptions {
 /// closed polylines with bulges; a drilled hole is a POINT, a small cross and its circle, on a layer of their
 /// own. Cuts stand in the order of the plan. All figures must be finite.
 std::string toDxf(const CutPlan& plan, const DxfOptions& options = {});
+
+/// The line of the torch's middle, in the order of cutting: lead-in, cut, lead-out. Every cut is a closed
+/// polyline that begins at its start and runs in the direction of travel (a circle too: CIRCLE has neither),
+/// a lead an open one. Pilot centres are POINTs on a layer of their own; what the drill and the saw make is
+/// drawn finished.
+std::string toDxf(const CutPath& path, const DxfOptions& options = {});
 
 } // namespace pw::exchange

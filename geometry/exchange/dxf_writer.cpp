@@ -43,12 +43,20 @@ void DxfWriter::circle(std::string_view layer, const shape::Circle& circle) {
 
 void DxfWriter::outline(std::string_view layer, const shape::Loop& loop) {
     util::require(loop.size() >= 2, "an outline of less than two corners");
+    polyline(layer, loop.vertices, true);
+}
+
+void DxfWriter::openSide(std::string_view layer, const shape::Side& side) {
+    polyline(layer, {{side.from, side.bulge}, {side.to, 0}}, false);
+}
+
+void DxfWriter::polyline(std::string_view layer, const std::vector<shape::Vertex>& corners, bool closed) {
     if (m_version == DxfVersion::R12) {
         begin("POLYLINE", {}, layer);
         tags::whole(m_entities, 66, 1);
         tags::point(m_entities, 10, {});
-        tags::whole(m_entities, 70, 1);
-        for (const shape::Vertex& vertex : loop.vertices) {
+        tags::whole(m_entities, 70, closed ? 1 : 0);
+        for (const shape::Vertex& vertex : corners) {
             begin("VERTEX", {}, layer);
             tags::point(m_entities, 10, vertex.at);
             if (vertex.bulge != 0)
@@ -58,10 +66,10 @@ void DxfWriter::outline(std::string_view layer, const shape::Loop& loop) {
         return;
     }
     begin("LWPOLYLINE", "AcDbPolyline", layer);
-    tags::whole(m_entities, 90, static_cast<int>(loop.size()));
-    tags::whole(m_entities, 70, 1);
+    tags::whole(m_entities, 90, static_cast<int>(corners.size()));
+    tags::whole(m_entities, 70, closed ? 1 : 0);
     tags::real(m_entities, 43, 0);
-    for (const shape::Vertex& vertex : loop.vertices) {
+    for (const shape::Vertex& vertex : corners) {
         tags::flatPoint(m_entities, 10, vertex.at);
         if (vertex.bulge != 0)
             tags::real(m_entities, 42, vertex.bulge, kBulgeDecimals);

@@ -22,7 +22,8 @@ public:
     DxfWriter(DxfVersion version, units::System units, std::vector<DxfLayer> layers);
 
     void circle(std::string_view layer, const shape::Circle& circle);
-    void outline(std::string_view layer, const shape::Loop& loop); ///< closed polyline, arcs as bulges
+    void outline(std::string_view layer, const shape::Loop& loop);  ///< closed polyline, arcs as bulges
+    void openSide(std::string_view layer, const shape::Side& side); ///< open polyline of one side
     void point(std::string_view layer, shape::Point at);
     void line(std::string_view layer, shape::Point from, shape::Point to);
     void text(std::string_view layer, shape::Point leftEndOfBase, double height, std::string_view spelled);
@@ -31,6 +32,7 @@ public:
     std::string finish(const shape::Box& extents) const;
 
 private:
+    void polyline(std::string_view layer, const std::vector<shape::Vertex>& corners, bool closed);
     void begin(std::string_view type, std::string_view marker, std::string_view layer);
 
     DxfVersion m_version;

@@ -57,6 +57,24 @@ std::u32string cleanSigns(std::string_view utf8, std::size_t limit) {
     return signs;
 }
 
+std::string cleanText(std::string_view utf8, std::size_t limit) {
+    std::string out;
+    for (char32_t sign : cleanSigns(utf8, limit)) {
+        if ((sign & 0xFFFE) == 0xFFFE)
+            sign = kNoSign;
+        if (sign < 0x80) {
+            out += static_cast<char>(sign);
+            continue;
+        }
+        const int more = sign < 0x800 ? 1 : sign < 0x10000 ? 2 : 3;
+        const unsigned first = more == 1 ? 0xC0 : more == 2 ? 0xE0 : 0xF0;
+        out += static_cast<char>(first | (sign >> (6 * more)));
+        for (int k = more - 1; k >= 0; --k)
+            out += static_cast<char>(0x80 | ((sign >> (6 * k)) & 0x3F));
+    }
+    return out;
+}
+
 std::string hexadecimal(char32_t value, int digits) {
     static constexpr char kDigits[] = "0123456789ABCDEF";
     std::string text;

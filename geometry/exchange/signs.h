@@ -12,6 +12,9 @@ namespace pw::exchange {
 /// than `limit` signs; a text that is longer ends in "...".
 std::u32string cleanSigns(std::string_view utf8, std::size_t limit);
 
+/// The same as UTF-8 again; what is no character to XML 1.0 becomes U+FFFD as well.
+std::string cleanText(std::string_view utf8, std::size_t limit);
+
 /// `digits` hexadecimal digits, capitals.
 std::string hexadecimal(char32_t value, int digits);
 

@@ -284,8 +284,9 @@ def check_entity(thing, names, problems):
             problems.append("LWPOLYLINE: stated and true number of corners differ")
         if len(values(thing, 10)) != len(values(thing, 20)):
             problems.append("LWPOLYLINE: a corner without x or y")
-    if word in ("LWPOLYLINE", "POLYLINE") and one(thing, 70, problems) != "1":
-        problems.append(f"{word}: not closed")
+    # A lead runs from here to there; everything else goes round.
+    if word in ("LWPOLYLINE", "POLYLINE") and one(thing, 70, problems) != ("0" if values(thing, 8) == ["LEAD"] else "1"):
+        problems.append(f"{word}: an open outline or a closed lead")
 
 
 def check_polylines(entities, problems):
@@ -412,7 +413,7 @@ def spoiled(raw):
     at = next(i for i in range(entities, len(lines)) if lines[i] == "ENDSEC")
     yield "a section left open", "\n".join(lines[:at - 1] + lines[at + 1:]).encode()
     outline = entity("LWPOLYLINE" if r2000 else "POLYLINE")
-    yield "an open outline", with_value(group(outline, 70), "0")
+    yield "an open outline or a closed lead", with_value(group(outline, 70), "10"[int(lines[group(outline, 70)])])
     if r2000:
         yield "an owner that is not there", with_value(group(circle, 330), "FFF0")
         yield "an owner of the wrong kind", with_value(group(circle, 330), "30")

@@ -156,9 +156,9 @@ TEST_F(Commands, CutAndSolidAreWrittenForAPlateThatHolds) {
 
 TEST_F(Commands, NothingIsWrittenOnABadVerdictUnlessAskedAndThenItSaysSo) {
     const std::string job = sample("mill_lane_six_pin_thin");
-    for (const char* command : {"cut", "solid"}) {
-        const std::string file =
-            path(std::string("thin") + (std::string(command) == "cut" ? ".dxf" : ".step"));
+    for (const auto& [command, name] : std::vector<std::pair<std::string, std::string>>{
+             {"cut", "thin.dxf"}, {"cut", "thin.svg"}, {"cut", "thin.ngc"}, {"solid", "thin.step"}}) {
+        const std::string file = path(name);
         const Outcome refused = run({command, job, "-o", file});
         EXPECT_EQ(refused.status, 1);
         EXPECT_FALSE(fs::exists(file));
@@ -166,6 +166,101 @@ TEST_F(Commands, NothingIsWrittenOnABadVerdictUnlessAskedAndThenItSaysSo) {
         const Outcome written = run({command, job, "-o", file, "--anyway"});
         EXPECT_EQ(written.status, 0) << written.err;
         EXPECT_NE(read(file).find("DO NOT USE"), std::string::npos);
+    }
+}
+
+TEST_F(Commands, CutWritesTheFinishedSizeOrThePathInEachFormat) {
+    const std::string job = sample("mill_lane_square_four"); // metric, torch table, one hole to drill
+    for (const char* name : {"a.dxf", "a.svg"}) {
+        const Outcome plain = run({"cut", job, "-o", path(name)});
+        EXPECT_EQ(plain.status, 0) << plain.err;
+        EXPECT_NE(read(path(name)).find("Lines are the finished edges."), std::string::npos);
+        EXPECT_EQ(plain.out.find("pierces"), std::string::npos);
+        const Outcome asPath = run({"cut", job, "--path", "-o", path(name)});
+        EXPECT_EQ(asPath.status, 0) << asPath.err;
+        EXPECT_NE(read(path(name)).find("Lines are the middle of the cut"), std::string::npos);
+        EXPECT_NE(asPath.out.find("6 pierces"), std::string::npos) << asPath.out;
+        EXPECT_NE(asPath.out.find("To drill: hole 1, 8 mm, too small to burn."), std::string::npos)
+            << asPath.out;
+    }
+    EXPECT_EQ(run({"cut", job, "--path", "--r12", "-o", path("b.dxf")}).status, 0);
+    EXPECT_NE(read(path("b.dxf")).find("AC1009"), std::string::npos);
+    const Outcome program = run({"cut", job, "-o", path("a.NGC")});
+    EXPECT_EQ(program.status, 0) << program.err;
+    EXPECT_NE(program.out.find("guessed feed"), std::string::npos) << program.out;
+    EXPECT_NE(read(path("a.NGC")).find("\nG21 G17"), std::string::npos);
+    EXPECT_EQ(run({"cut", sample("mill_lane_eight_pin_inch"), "-o", path("i.ngc")}).status, 0);
+    EXPECT_NE(read(path("i.ngc")).find("\nG20 G17"), std::string::npos);
+}
+
+TEST_F(Commands, CutTakesFeedAndPierceTimeFromTheTorchsChart) {
+    const std::string job = sample("mill_lane_six_pin");
+    const Outcome o = run({"cut", job, "--feed", "45 in/min", "--pierce", "0.75 s", "-o", path("a.ngc")});
+    ASSERT_EQ(o.status, 0) << o.err;
+    EXPECT_EQ(o.out.find("guess"), std::string::npos);
+    EXPECT_NE(read(path("a.ngc")).find(" F1143.0\n"), std::string::npos); // 45 x 25.4
+    EXPECT_NE(read(path("a.ngc")).find("G4 P0.75\n"), std::string::npos);
+    EXPECT_EQ(read(path("a.ngc")).find("guess"), std::string::npos);
+    fs::remove(path("a.ngc"));
+    for (const std::vector<std::string>& more :
+         std::vector<std::vector<std::string>>{{"--feed", "1200"},
+                                               {"--feed", "fast"},
+                                               {"--feed", "0 mm/min"},
+                                               {"--feed", "-5 mm/min"},
+                                               {"--feed", "1,2 m/min"},
+                                               {"--feed", "nan mm/min"},
+                                               {"--feed", "1e9 mm/min"},
+                                               {"--pierce", "soon"},
+                                               {"--pierce", "-1 s"},
+                                               {"--pierce", "1 min"}}) {
+        std::vector<std::string> words = {"cut", job, "-o", path("a.ngc")};
+        words.insert(words.end(), more.begin(), more.end());
+        const Outcome bad = run(words);
+        EXPECT_EQ(bad.status, 2) << more.back();
+        EXPECT_NE(bad.err.find(more.front()), std::string::npos) << bad.err;
+    }
+    EXPECT_EQ(filesIn(), 0);
+}
+
+TEST_F(Commands, CutRefusesWhatTheFormatOrTheProcessCannotCarryAndSaysTheMend) {
+    const std::string burned = sample("mill_lane_six_pin"), sawn = sample("mill_lane_pull_two_bolt");
+    std::string byHand = read(burned);
+    const std::size_t at = byHand.find("plasma table");
+    ASSERT_NE(at, std::string::npos);
+    byHand.replace(at, 12, "hand torch");
+    const std::string hand = write("hand.plate.json", byHand);
+    const std::vector<std::pair<std::vector<std::string>, std::string>> cases = {
+        {{"cut", burned, "-o", path("a.ngc"), "--r12"}, "plate.dxf"},
+        {{"cut", burned, "-o", path("a.svg"), "--r12"}, "plate.dxf"},
+        {{"cut", burned, "-o", path("a.dxf"), "--feed", "900 mm/min"}, "plate.ngc"},
+        {{"cut", burned, "-o", path("a.pdf")}, "plate.dxf, plate.svg or plate.ngc"},
+        {{"cut", burned, "-o", path("a")}, "plate.dxf, plate.svg or plate.ngc"},
+        {{"cut", sawn, "-o", path("a.ngc"), "--anyway"}, "cutting.process"},
+        {{"cut", sawn, "-o", path("a.dxf"), "--path", "--anyway"}, "cutting.process"},
+        {{"cut", hand, "-o", path("a.ngc"), "--anyway"}, "no table runs a hand torch"}};
+    for (const auto& [words, said] : cases) {
+        const Outcome o = run(words);
+        EXPECT_EQ(o.status, 2) << words[3];
+        EXPECT_NE(o.err.find(said), std::string::npos) << o.err;
+    }
+    EXPECT_EQ(filesIn(), 1);
+    EXPECT_EQ(run({"cut", sawn, "-o", path("a.dxf"), "--anyway"}).status, 0);
+    EXPECT_EQ(run({"cut", sawn, "-o", path("a.svg"), "--anyway"}).status, 0);
+}
+
+TEST_F(Commands, EverySampleIsCutInEveryFormatItsProcessAllows) {
+    for (const auto& entry : fs::directory_iterator(PW_SAMPLES)) {
+        const std::string job = entry.path().string();
+        if (!job.ends_with(".plate.json"))
+            continue;
+        const std::string text = read(job);
+        const bool table = text.find("saw and drill") == std::string::npos &&
+                           text.find("hand torch") == std::string::npos &&
+                           text.find("milled") == std::string::npos;
+        for (const char* name : {"a.dxf", "a.svg", "a.ngc"})
+            EXPECT_EQ(run({"cut", job, "-o", path(name), "--anyway"}).status,
+                      table || std::string(name) != "a.ngc" ? 0 : 2)
+                << job << " " << name;
     }
 }
 

@@ -99,6 +99,24 @@ TEST(Side, NearestPointBeatsEverySampleAndIsOnTheSide) {
     }
 }
 
+TEST(Side, AnArcThatIsAllButStraightEndsWhereItEnds) {
+    // Its centre is up to 10^10 mm away, and a point beyond an end was taken to lie beside the arc.
+    for (double bulge = 1e-10; bulge < 2e-3; bulge *= 3)
+        for (const double sign : {1.0, -1.0}) {
+            const Side arc{{-40, 20}, {-15, 28}, sign * bulge};
+            for (const double beyond : {0.05, 1.0, 10.0}) {
+                const Point p = arc.to + beyond * arc.tangentAt(1);
+                EXPECT_NEAR(arc.distanceTo(p), beyond, 1e-12) << bulge;
+            }
+            for (const double t : {0.1, 0.5, 0.8})
+                for (const double off : {-30.0, -1.0, 0.0, 2.0, 25.0}) {
+                    const Point along = arc.tangentAt(t), p = arc.pointAt(t) + off * Point{-along.y, along.x};
+                    EXPECT_NEAR(arc.distanceTo(p), std::abs(off), 1e-11) << bulge; // a radius of metres
+                    EXPECT_NEAR(distance(arc.nearestTo(p), arc.pointAt(t)), 0, 1e-9) << bulge;
+                }
+        }
+}
+
 TEST(Side, BoundsHoldTheSideAndAreTouchedByIt) {
     std::mt19937 random(2);
     std::uniform_real_distribution<double> where(-30, 30), bulges(-2, 2);
