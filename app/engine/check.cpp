@@ -56,6 +56,12 @@ std::string nameOf(shape::Part part, int index) {
     return {};
 }
 
+/// The figure of this many digits that is not over `value`, which is more than 0.
+double floorTo(double value, int digits) {
+    const double step = std::pow(10.0, std::floor(std::log10(value)) - digits + 1);
+    return std::floor(value / step * (1 + 1e-12)) * step;
+}
+
 /// Begins with a capital and ends with a stop.
 std::string asSentence(std::string text) {
     if (!text.empty() && text.front() >= 'a' && text.front() <= 'z')
@@ -516,12 +522,19 @@ private:
         m_report.screw.ratedLoad = rated.rating.rated;
         m_report.screw.stopTorque = rated.rating.stop;
         if (m_job.work == job::Work::Pull && m_job.ram && m_job.ram->area)
-            m_report.screw.stopPressure = mostOfRam(rated.rating.rated) / *m_job.ram->area;
+            m_report.screw.stopPressure = asGaugeShows(mostOfRam(rated.rating.rated) / *m_job.ram->area);
         m_report.screw.stamp = rated.rating.stamp;
         m_report.proof.load = rated.rating.proof;
         if (rated.rating.atProof)
             m_report.proof.torque = (rated.rating.atProof->low + rated.rating.atProof->high) / 2;
         showTables();
+    }
+
+    /// Down to what is read off a gauge, so that what is shown is never more than what is meant.
+    units::Stress asGaugeShows(units::Stress pressure) const {
+        return m_job.preferred == units::System::Metric
+                   ? units::Stress::fromBar(floorTo(pressure.mpa() * 10, 3))
+                   : units::Stress::fromPsi(floorTo(pressure.ksi() * 1000, 3));
     }
 
     /// Never past the ram's own capacity, nor what its valve lets through.
@@ -624,8 +637,7 @@ namespace {
 /// A load in two figures, in the job's units, not over `load`.
 Force roundDown(Force load, units::System system) {
     const double unit = system == units::System::Metric ? 1.0 : units::kNewtonPerPoundForce;
-    const double value = load.newton() / unit, step = std::pow(10.0, std::floor(std::log10(value)) - 1);
-    return Force::fromN(std::floor(value / step * (1 + 1e-12)) * step * unit);
+    return Force::fromN(floorTo(load.newton() / unit, 2) * unit);
 }
 
 /// Where nobody states a load the answer is the load the tool may be used for: a first pass at some load
