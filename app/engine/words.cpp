@@ -129,6 +129,13 @@ std::string cell(const std::string& text, std::size_t width) {
     return padded(text, width) + "  ";
 }
 
+/// As a dial is read: to 0.001 mm or 0.0001 in.
+std::string onDial(units::Length reading, System system) {
+    const bool inch = system == System::Inch;
+    const double step = inch ? 1e-4 : 1e-3, value = inch ? reading.inch() : reading.mm();
+    return units::number(std::round(value / step) * step, 4) + (inch ? " in" : " mm");
+}
+
 /// The dial against the load, and turns against torque.
 std::string tables(const Report& report) {
     const System system = report.preferred;
@@ -139,8 +146,18 @@ std::string tables(const Report& report) {
             out += ", dial from " + show(*report.proof.readingAt, system) + " off the middle to the rim";
         out += "\n";
         for (const GaugeRow& row : report.gauge)
-            out += "  " + cell(show(row.load, system), 11) + cell(show(row.reading, system), 12) + row.what +
+            out += "  " + cell(show(row.load, system), 11) + cell(onDial(row.reading, system), 12) +
+                   row.what + "\n";
+    }
+    if (!report.travel.moments.empty()) {
+        out += "\nThread in hand\n";
+        for (const loadpath::ThreadMoment& moment : report.travel.moments)
+            out += "  " + cell(moment.when, 11) + show(moment.toEnd, system) + " to the end" +
+                   (moment.toShank ? ", " + show(*moment.toShank, system) + " to the plain shank"
+                                   : std::string()) +
                    "\n";
+        if (report.travel.threadNeeded)
+            out += "  needed at least " + show(*report.travel.threadNeeded, system) + "\n";
     }
     if (!report.card.rows.empty()) {
         out += "\nTurns and torque\n";
@@ -148,7 +165,8 @@ std::string tables(const Report& report) {
             out += "  " + cell(units::number(std::round(row.turns * 100) / 100) + " turns", 11) +
                    cell(show(row.load, system), 18) + cell(show(row.torque, system), 18);
             if (row.reading)
-                out += "dial " + show(*row.reading, system);
+                out +=
+                    "dial " + onDial(row.reading->low, system) + " to " + onDial(row.reading->high, system);
             out += "\n";
         }
         for (const std::string& note : report.card.notes)

@@ -140,8 +140,17 @@ Check coilBindCheck(const job::Job& job, const PackLoads& pack) {
         if (left <= Length()) {
             check.grade = Grade::Breaks;
             check.basis += left < Length() ? "goes solid " + show(-left) + " too early" : "just solid";
-            if (job.travel.swell && *job.travel.swell > Length())
-                check.basis += "; cut the swollen pack apart, do not squeeze it";
+            const Length swell = job.travel.swell.value_or(Length());
+            if (swell > Length())
+                check.basis +=
+                    (left + swell > Length() ? "; it is the " + show(swell) + " of swell: without it " +
+                                                   show(left + swell) + " would be left"
+                                             : "; even without the swell") +
+                    "; cut the swollen pack apart, do not squeeze it";
+            else
+                check.basis +=
+                    "; the coils themselves are the end of it: squeeze less, or measure the solid length "
+                    "again";
         } else {
             check.grade = left < *worst->leastGaps ? Grade::Thin : Grade::Holds;
             check.basis +=

@@ -190,6 +190,8 @@ TEST(CoilBind, AtOrUnderTheSolidLengthBreaksAndSaysByHowMuch) {
     EXPECT_EQ(check.grade, Grade::Breaks);
     EXPECT_NE(check.basis.find("2\u00a0mm too early"), std::string::npos) << check.basis;
     EXPECT_NE(check.basis.find("cut"), std::string::npos) << check.basis;
+    EXPECT_NE(checkSprings(made, packLoads(made)).front().basis.find("of swell: without it"),
+              std::string::npos);
     made.travel.swell = mm(11);
     EXPECT_EQ(find(checkSprings(made, packLoads(made)), "load.coil_bind").grade, Grade::Breaks)
         << "just solid";
