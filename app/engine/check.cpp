@@ -165,12 +165,16 @@ private:
             m_report.region = std::make_shared<shape::Region>(std::move(built.region));
         if (!m_job.plate.thickness)
             need("plate.thickness");
-        m_report.landOutside = m_assumed.land;
+        m_report.landOutside = loadpath::landOf(m_job);
+        if (m_report.landOutside && !m_assumed.land)
+            append(m_report.assumptions, {"Bolts or legs bear on standard washers, " +
+                                          units::show(*m_report.landOutside, m_job.preferred) + " across"});
         if (!m_report.landOutside && m_job.stations.accessHole) {
             m_report.landOutside = *m_job.stations.accessHole * kLandOverHole;
             append(m_report.assumptions,
                    {"The land is not given: taken as " + units::show(*m_report.landOutside, m_job.preferred) +
-                    " for the bending. Measure the retainer across."});
+                    " for the bending. Measure " +
+                    (m_job.work == job::Work::Pull ? "the bolts' washers" : "the retainer") + " across."});
         }
         if (!m_report.landOutside && !m_report.stations.empty())
             need("stations.land");

@@ -36,8 +36,11 @@ Check roomCheck(const std::string& id, const std::string& member, const std::str
     return check;
 }
 
-std::optional<Length> landOf(const job::Job& job) {
-    return job.stations.land ? job.stations.land : job.stations.retainer;
+/// What to measure where no land is known.
+std::string landMissing(const job::Job& job) {
+    return job.work == job::Work::Pull
+               ? "how wide the bolts bear is not given: measure across the washer under a head or nut"
+               : "the retainer's diameter is not given: measure across the retainer";
 }
 
 /// The narrow way across an access hole: what a keeper must pass.
@@ -65,12 +68,25 @@ std::optional<double> pinCircleRadius(const job::Stations& stations) {
 
 } // namespace
 
+std::optional<Length> landOf(const job::Job& job) {
+    if (job.stations.land)
+        return job.stations.land;
+    if (job.work != job::Work::Pull)
+        return job.stations.retainer;
+    const std::string& rods = job.hub && job.hub->bolts ? job.hub->bolts->thread
+                              : job.legs                ? job.legs->thread
+                                                        : std::string();
+    if (const auto thread = thread::parse(rods))
+        if (const auto washer = thread::standardWasher(*thread))
+            return washer->outside;
+    return std::nullopt;
+}
+
 Check landWidthCheck(const job::Job& job) {
     const char *id = "land.width", *title = "Land left";
     const auto land = landOf(job), hole = openingOf(job.stations);
     if (!land)
-        return incompleteCheck(id, "lands", title, CheckKind::Fit,
-                               "the retainer's diameter is not given: measure across the retainer");
+        return incompleteCheck(id, "lands", title, CheckKind::Fit, landMissing(job));
     if (!hole)
         return incompleteCheck(id, "lands", title, CheckKind::Fit, "the access hole's diameter is not given");
     const job::Assumed process = job::assume(job);
@@ -96,7 +112,7 @@ Check landBearingCheck(const job::Job& job, const std::optional<material::Materi
         return incompleteCheck(id, "lands", title, CheckKind::Force, what);
     };
     if (!land)
-        return missing("the retainer's diameter is not given: measure across the retainer");
+        return missing(landMissing(job));
     if (!hole)
         return missing("the access hole's diameter is not given");
     if (!plate)

@@ -62,6 +62,12 @@ Members membersOf(const job::Job& job) {
         else
             wrong(field, thread.problem());
     }
+    if (members.thread && !screw.thread.empty() && !job.plate.boreThread.empty() &&
+        intoOf(job) == job::Into::Plate)
+        if (const auto bore = thread::parse(job.plate.boreThread); bore && !(*bore == *members.thread))
+            members.problems.push_back({"screw.thread", members.thread->name +
+                                                            " does not go into a bore tapped " + bore->name +
+                                                            "; give both the same thread"});
     if (members.thread) {
         if (screw.grade.empty())
             members.assumptions.push_back("screw grade not given: taken as the weakest sold");

@@ -198,4 +198,30 @@ TEST(LoadPath, FiguresAreWrittenInTheUnitsTheUserTypes) {
     EXPECT_EQ(find(path.checks, "land.width")->basis.find("mm"), std::string::npos);
 }
 
+TEST(LoadPath, AScrewThatDoesNotGoIntoTheTappedBoreIsToldSo) {
+    job::Job made;
+    made.work = job::Work::Pull;
+    made.plate.boreThread = "5/8-11";
+    made.screw.emplace();
+    made.screw->thread = "3/4-10";
+    const Members wrong = membersOf(made);
+    ASSERT_EQ(wrong.problems.size(), 1u);
+    EXPECT_EQ(wrong.problems[0].field, "screw.thread");
+    made.screw->thread = "5/8-11 UNC"; // the same by another spelling
+    EXPECT_TRUE(membersOf(made).problems.empty());
+}
+
+/// ISO 7089: the washer of M12 is 24 mm across.
+TEST(LoadPath, BoltsOfAPullerBearOnTheirStandardWashersWhenNobodySays) {
+    job::Job made;
+    made.work = job::Work::Pull;
+    made.hub.emplace();
+    made.hub->bolts.emplace();
+    made.hub->bolts->thread = "M12";
+    ASSERT_TRUE(landOf(made));
+    EXPECT_EQ(landOf(made)->mm(), 24);
+    made.work = job::Work::Compress;
+    EXPECT_FALSE(landOf(made));
+}
+
 } // namespace
