@@ -248,3 +248,16 @@ TEST(Mends, AScrewInABarIsNotOfferedMoreThreadThanTheBarHas) {
             "loads": [{"length": "50 mm", "force": "4000 N"}], "rate": "20 N/mm", "solid_length": "20 mm"}])"));
     expectHonest(tree, "bar");
 }
+
+/// A nut is no deeper than it is: what is offered is a longer bolt.
+TEST(Mends, AShortBoltTurnedThroughANutIsOfferedALongerOne) {
+    jobfile::Tree tree = sampleTree("mill_lane_backing_bar");
+    tree.set("screw.turns", "screw");
+    tree.set("screw.usable_length", "50 mm");
+    tree.set("screw.engagement", "13 mm");
+    tree.set("screw.nut_height", "14 mm");
+    expectHonest(tree, "through");
+    const engine::Report report = engine::check(jobOf(tree));
+    ASSERT_EQ(report.find("travel.thread")->grade, Grade::Breaks);
+    EXPECT_TRUE(offers(report, "travel.thread", "screw.usable_length")) << said(report);
+}
