@@ -617,6 +617,18 @@ Force roundDown(Force load, units::System system) {
     return Force::fromN(std::floor(value / step * (1 + 1e-12)) * step * unit);
 }
 
+/// The verdict alone, without the figures that stand for a load.
+Report withoutLoad(Report report) {
+    report.load = {};
+    report.screw = {};
+    report.proof = {};
+    report.hub.jump.reset();
+    report.gauge.clear();
+    report.card = {};
+    report.steps.clear();
+    return report;
+}
+
 /// Where nobody states a load the answer is the load the tool may be used for: a first pass at some load
 /// tells what the weakest link allows, since all of it goes in proportion; the verdict is then that at this
 /// load. Only permanent set does not go in proportion: the load comes down until none is left.
@@ -627,9 +639,9 @@ Report rated(const job::Job& job, const CheckOptions& options) {
     plain.spread = plain.mend = false;
     if (!plain.models)
         plain.models = std::make_shared<ModelCache>();
-    const Report first = Checker(job, plain, Force::fromN(kSomeLoad)).run();
+    Report first = Checker(job, plain, Force::fromN(kSomeLoad)).run();
     if (!first.screw.ratedLoad || !(*first.screw.ratedLoad > Force()))
-        return first;
+        return withoutLoad(std::move(first)); // it may be used for nothing: the load tried is no answer
     Force load = roundDown(*first.screw.ratedLoad, job.preferred);
     Report report;
     for (int i = 0; i < kMostTries; ++i) {
