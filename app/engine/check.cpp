@@ -37,6 +37,10 @@ using verdict::Grade;
 /// source.
 constexpr double kLandOverHole = 1.4;
 
+/// A land narrower than this carries nothing worth solving for (no saw or drill is that true), mm and part of
+/// its radius.
+constexpr double kLeastLand = 0.1, kLeastLandOfRadius = 0.01;
+
 constexpr double kSteelE = 207000; ///< MPa, of screws and legs. Source: Shigley 9th ed. Table A-5.
 
 /// Deflections past this part of the thickness are stiffer in truth than a small-deflection solution says.
@@ -262,7 +266,9 @@ private:
     /// What makes the field unsolvable although every figure is there, in words; empty when nothing does.
     std::string obstacle(const PlateTask& task) const {
         for (std::size_t i = 0; i < task.stations.size(); ++i)
-            if (task.stations[i].force > 0 && task.stations[i].outside <= task.stations[i].inside)
+            if (task.stations[i].force > 0 &&
+                task.stations[i].outside - task.stations[i].inside <=
+                    std::max(kLeastLand, kLeastLandOfRadius * task.stations[i].outside))
                 return "no land is left round the access holes";
         double boreRadius = 0;
         for (const shape::Hole& hole : task.region.holes)

@@ -60,6 +60,7 @@ double leastHole(const job::Job& job) {
 /// worse. Returns how many there were.
 int expectHonest(const jobfile::Tree& tree, const std::string& name) {
     const engine::Report report = engine::check(jobOf(tree));
+    EXPECT_EQ(util::toText(report.problems).find("tripped"), std::string::npos) << name;
     if (report.grade == Grade::Holds || report.grade == Grade::Incomplete) {
         EXPECT_TRUE(report.changes.empty()) << name;
     }
