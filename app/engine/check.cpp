@@ -37,6 +37,10 @@ using verdict::Grade;
 /// source.
 constexpr double kLandOverHole = 1.4;
 
+/// A land narrower than this carries nothing worth solving for (no saw or drill is that true), mm and part of
+/// its radius.
+constexpr double kLeastLand = 0.1, kLeastLandOfRadius = 0.01;
+
 constexpr double kSteelE = 207000; ///< MPa, of screws and legs. Source: Shigley 9th ed. Table A-5.
 
 /// Deflections past this part of the thickness are stiffer in truth than a small-deflection solution says.
@@ -273,7 +277,9 @@ private:
     /// What makes the field unsolvable although every figure is there, in words; empty when nothing does.
     std::string obstacle(const PlateTask& task) const {
         for (std::size_t i = 0; i < task.stations.size(); ++i)
-            if (task.stations[i].force > 0 && task.stations[i].outside <= task.stations[i].inside)
+            if (task.stations[i].force > 0 &&
+                task.stations[i].outside - task.stations[i].inside <=
+                    std::max(kLeastLand, kLeastLandOfRadius * task.stations[i].outside))
                 return "no land is left round the access holes";
         double boreRadius = 0;
         for (const shape::Hole& hole : task.region.holes)
@@ -644,6 +650,18 @@ Force roundDown(Force load, units::System system) {
     return Force::fromN(floorTo(load.newton() / unit, 2) * unit);
 }
 
+/// The verdict alone, without the figures that stand for a load.
+Report withoutLoad(Report report) {
+    report.load = {};
+    report.screw = {};
+    report.proof = {};
+    report.hub.jump.reset();
+    report.gauge.clear();
+    report.card = {};
+    report.steps.clear();
+    return report;
+}
+
 /// Where nobody states a load the answer is the load the tool may be used for: a first pass at some load
 /// tells what the weakest link allows, since all of it goes in proportion; the verdict is then that at this
 /// load. Only permanent set does not go in proportion: the load comes down until none is left.
@@ -654,9 +672,9 @@ Report rated(const job::Job& job, const CheckOptions& options) {
     plain.spread = plain.mend = false;
     if (!plain.models)
         plain.models = std::make_shared<ModelCache>();
-    const Report first = Checker(job, plain, Force::fromN(kSomeLoad)).run();
+    Report first = Checker(job, plain, Force::fromN(kSomeLoad)).run();
     if (!first.screw.ratedLoad || !(*first.screw.ratedLoad > Force()))
-        return first;
+        return withoutLoad(std::move(first)); // it may be used for nothing: the load tried is no answer
     Force load = roundDown(*first.screw.ratedLoad, job.preferred);
     Report report;
     for (int i = 0; i < kMostTries; ++i) {

@@ -338,7 +338,9 @@ public:
         if (!m_job.screw || !m_report.travel.threadNeeded)
             return;
         const Length needed = *m_report.travel.threadNeeded;
-        const bool nut = loadpath::turnsOf(m_job) == job::Turns::Nut;
+        const job::Into into = loadpath::intoOf(m_job);
+        const bool nut = loadpath::turnsOf(m_job) == job::Turns::Nut || into == job::Into::Bar ||
+                         into == job::Into::Nut; // a tip that stands out behind is a longer screw
         const auto& now = nut ? m_job.screw->usableLength : m_job.screw->engagement;
         if (!now || *now >= needed)
             return;

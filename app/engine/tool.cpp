@@ -129,8 +129,10 @@ std::vector<std::string> obstacles(const job::Job& tool, const job::Job& part, c
             found.push_back("the part's " + thread->name + " does not pass the tool's bore of " +
                             say(*tool.plate.bore));
     if (part.hub && part.hub->bolts && hole)
-        if (const auto bolt = thread::parse(part.hub->bolts->thread); bolt && bolt->diameter > *hole)
-            found.push_back("bolts " + bolt->name + " do not pass the tool's holes of " + say(*hole));
+        if (const auto bolt = thread::parse(part.hub->bolts->thread);
+            bolt && bolt->diameter > *hole - off * 2.0)
+            found.push_back("bolts " + bolt->name + " do not pass the tool's holes of " + say(*hole) +
+                            (off.mm() > 0.05 ? ", which lie " + say(off) + " off" : std::string()));
     return found;
 }
 

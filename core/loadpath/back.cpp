@@ -2,6 +2,7 @@
 
 #include "core/loadpath/beam.h"
 #include "core/loadpath/screw.h"
+#include "core/material/hot.h"
 #include "core/units/format.h"
 
 #include <algorithm>
@@ -85,13 +86,28 @@ Check barBending(const job::Job& job, const Setup& setup, const material::Materi
     return check;
 }
 
+/// The bar is part of the tool and as warm.
+material::Material atToolHeat(material::Material steel, const job::Job& job, MemberChecks& out) {
+    if (!job.heat.tool)
+        return steel;
+    const auto hot = material::atTemperature(steel, *job.heat.tool);
+    if (!hot) {
+        out.problems.push_back({"heat.tool", hot.problem().message});
+        return steel;
+    }
+    steel.yield = hot->yieldForSet;
+    steel.E = hot->E;
+    return steel;
+}
+
 void barChecks(const job::Job& job, const Setup& setup, Force load, double s, MemberChecks& out) {
     const job::Back& back = *job.back;
-    const auto steel = orScrap(back.steel, back.thickness.value_or(Length()));
+    auto steel = orScrap(back.steel, back.thickness.value_or(Length()));
     if (!steel) {
         out.problems.push_back({"back.steel", steel.problem().message});
         return;
     }
+    steel = atToolHeat(*steel, job, out);
     if (!back.steel)
         out.assumptions.push_back("the backing bar's steel is not given: taken as unknown scrap");
     if (back.kind == job::BackKind::Bar || back.span)
@@ -154,7 +170,12 @@ void stopBoltChecks(const job::Job& job, Force load, double s, MemberChecks& out
         out.problems.push_back({"back.thread", thread.problem().message});
         return;
     }
-    if (back.pad)
+    const bool seats = back.pad && *back.pad > thread->diameter;
+    if (back.pad && !seats)
+        out.assumptions.push_back("a pad of " + units::show(*back.pad, job.preferred) +
+                                  " is no wider than the " + thread->name +
+                                  " stop bolt and seats on nothing: its thread carries");
+    if (seats)
         out.checks.push_back(bearingCheck("back.bearing", "stop bolt", padTitle, load, *back.pad,
                                           thread->diameter, *shaft, s, job.preferred));
     if (back.grade.empty())
@@ -166,7 +187,7 @@ void stopBoltChecks(const job::Job& job, Force load, double s, MemberChecks& out
     }
     if (!back.engagement) {
         out.checks.push_back(incompleteCheck("back.thread", "stop bolt", threadTitle,
-                                             back.pad ? CheckKind::Note : CheckKind::Force,
+                                             seats ? CheckKind::Note : CheckKind::Force,
                                              "how deep the stop bolt sits in the shaft is not given: count "
                                              "its turns in and multiply by the pitch"));
         return;
@@ -183,7 +204,7 @@ void stopBoltChecks(const job::Job& job, Force load, double s, MemberChecks& out
     in.s = s;
     in.system = job.preferred;
     Check check = stripCheck(in);
-    if (back.pad) { // the pad carries: what the thread alone would do is for information
+    if (seats) { // the pad carries: what the thread alone would do is for information
         check.kind = CheckKind::Note;
         check.grade = Grade::Holds;
         check.basis =

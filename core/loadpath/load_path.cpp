@@ -161,6 +161,12 @@ TravelInputs travelInputs(const Context& at, const CentreBearing* bearing) {
     in.usableLength = screw.usableLength;
     in.threadLength = screw.threadLength;
     in.engagement = screw.engagement;
+    const job::Into into = intoOf(at.job);
+    in.through = in.turns == job::Turns::Screw && (into == job::Into::Bar || into == job::Into::Nut);
+    if (in.through)
+        in.hole = into == job::Into::Nut ? nutHeightOf(at.job, at.members)
+                  : at.job.back          ? at.job.back->thickness
+                                         : std::nullopt;
     if (at.job.plate.thickness)
         in.plate = *at.job.plate.thickness * static_cast<double>(at.job.plate.stacked.value_or(1));
     in.washer = screw.washerThickness.value_or(bearing ? bearing->washerThickness : Length());

@@ -21,7 +21,9 @@ TorqueInputs torqueInputs(const job::Job& job, const thread::Thread& thread, con
     in.friction = frictionOf(job.screw.value_or(job::Screw{}));
     if (in.friction.assumed)
         assumptions.push_back("screw taken as " + in.friction.words);
-    const bool point = turnsOf(job) == job::Turns::Screw && intoOf(job) != job::Into::Shaft;
+    // A turning screw rubs with its point where it pushes, with its head where it is drawn.
+    const bool point =
+        turnsOf(job) == job::Turns::Screw && (intoOf(job) == job::Into::Plate || screwPushes(job));
     if (point) {
         const Length end = pointDiameterOf(job, thread);
         if (!job.screw || !job.screw->pointDiameter)

@@ -33,6 +33,7 @@ Friction frictionOf(const job::Screw& screw) {
     if (screw.threadFriction || screw.collarFriction) {
         result.words = "friction " + text(result.thread) + " in the thread, " + text(result.collar) +
                        " under what turns";
+        result.assumed = !screw.lubrication && !(screw.threadFriction && screw.collarFriction);
     } else {
         result.assumed = !screw.lubrication;
         result.words = name + ", friction " + text(range);

@@ -16,7 +16,18 @@ constexpr double kPitchesToSpare = 2;
 constexpr double kForceLeft = 0.10;
 
 Length engagedLeast(const TravelInputs& in) {
-    return in.nutHeight && in.turns == job::Turns::Nut ? std::min(in.diameter, *in.nutHeight) : in.diameter;
+    const auto& thread = in.turns == job::Turns::Nut ? in.nutHeight : in.hole;
+    return thread ? std::min(in.diameter, *thread) : in.diameter;
+}
+
+/// Of a turning screw: how far its thread goes in, assembled.
+std::optional<Length> insideOf(const TravelInputs& in) {
+    return in.through && in.usableLength ? in.usableLength : in.engagement;
+}
+
+/// The figure that says how much thread there is.
+bool countsUsableLength(const TravelInputs& in) {
+    return in.turns == job::Turns::Nut || in.through;
 }
 
 /// From the face the screw enters to the nut, the plate backed off by `back` from where it stands squeezed.
@@ -44,11 +55,12 @@ std::string missingFor(const TravelInputs& in) {
     if (std::string missing = missingForNeed(in); !missing.empty())
         return missing;
     const auto show = [&](Length l) { return units::show(l, in.system); };
-    if (in.turns == job::Turns::Screw)
-        return in.engagement ? std::string()
-                             : "how deep the screw sits in its thread is not given: count its turns out and "
-                               "multiply by the pitch; at least " +
-                                   show(*threadNeeded(in)) + " is needed";
+    if (in.turns == job::Turns::Screw && insideOf(in))
+        return {};
+    if (!countsUsableLength(in))
+        return "how deep the screw sits in its thread is not given: count its turns out and multiply by the "
+               "pitch; at least " +
+               show(*threadNeeded(in)) + " is needed";
     return in.usableLength
                ? std::string()
                : "the screw's usable length is not given: measure the thread from the face it enters "
@@ -60,10 +72,11 @@ std::string missingFor(const TravelInputs& in) {
 ThreadMoment momentAt(const TravelInputs& in, const std::string& when, Length back) {
     ThreadMoment moment{when, {}, {}, {}};
     if (in.turns == job::Turns::Screw) {
-        moment.engaged = *in.engagement + in.compressFurther - back;
-        moment.toEnd = moment.engaged - engagedLeast(in);
+        const Length inside = *insideOf(in) + in.compressFurther - back;
+        moment.engaged = in.through && in.hole ? std::clamp(inside, Length(), *in.hole) : inside;
+        moment.toEnd = inside - engagedLeast(in);
         if (in.threadLength)
-            moment.toShank = *in.threadLength - moment.engaged;
+            moment.toShank = *in.threadLength - inside;
         return moment;
     }
     const Length reach = reachOf(in, back), past = *in.usableLength - reach;
@@ -116,7 +129,7 @@ Check threadTravelCheck(const TravelInputs& in) {
     check.title = kThreadTitle;
     check.kind = CheckKind::Fit;
     check.unit = "mm";
-    const Length capacity = nut ? *in.usableLength : *in.engagement + in.compressFurther;
+    const Length capacity = nut ? *in.usableLength : *insideOf(in) + in.compressFurther;
     check.capacity = capacity.mm();
     check.demand = (capacity - left).mm();
     check.margin = left.mm();
@@ -132,7 +145,8 @@ Check threadTravelCheck(const TravelInputs& in) {
                       show(engagedLeast(in)) + " = " + show(capacity - left) + " of " + show(capacity) +
                       " thread: ";
     else
-        check.basis = "free after " + show(*in.releaseTravel) + ": engaged " + show(*in.engagement) +
+        check.basis = "free after " + show(*in.releaseTravel) +
+                      (in.through ? ": thread past the face " : ": engaged ") + show(*insideOf(in)) +
                       " + squeeze " + show(in.compressFurther) + " - travel " + show(*in.releaseTravel) +
                       ", of which " + show(engagedLeast(in)) + " must stay: ";
     if (left < Length()) {
@@ -143,8 +157,8 @@ Check threadTravelCheck(const TravelInputs& in) {
         check.basis += " left";
     }
     if (left < spare)
-        check.basis +=
-            "; " + show(*threadNeeded(in)) + (nut ? " of thread is needed" : " of engagement is needed");
+        check.basis += "; " + show(*threadNeeded(in)) +
+                       (countsUsableLength(in) ? " of thread is needed" : " of engagement is needed");
     // The other end: nut or hole running onto the plain shank while the keepers are still held.
     if (const auto room = roomToShank(in); room && *room < std::min(left, spare)) {
         check.grade = std::max(check.grade, *room < Length() ? Grade::Breaks : Grade::Thin);

@@ -20,7 +20,10 @@ struct TravelInputs {
     std::optional<Length>
         threadLength; ///< from the free tip back to the plain shank; none: threaded all the way
     std::optional<Length> engagement; ///< of a turning screw, in what it enters
-    std::optional<Length> plate;      ///< thickness of all plates together
+    bool through =
+        false; ///< a turning screw comes out behind what it enters (bar, nut): usable length counts
+    std::optional<Length> hole;  ///< depth of that thread
+    std::optional<Length> plate; ///< thickness of all plates together
     Length washer;
     std::optional<Length> nutHeight;
     Length compressFurther;
@@ -42,12 +45,14 @@ std::vector<ThreadMoment> threadMoments(const TravelInputs& inputs);
 
 /// Thread left over when the springs are free:
 ///   nut turns:   usable length - (standoff - further + release travel + plate + washer) - engaged,
-///   screw turns: engagement + further - release travel - engaged,
-/// engaged = one diameter, or the whole nut when that is less. None when a figure is missing.
+///   screw turns: engagement + further - release travel - engaged; in a bar or nut the usable length in place
+///   of the engagement, as the tip stands out behind,
+/// engaged = one diameter, or the whole nut or bar when that is less. None when a figure is missing.
 std::optional<Length> threadLeft(const TravelInputs& inputs);
 
-/// Usable length (nut turns) or engagement (screw turns) that lets the springs all the way up with two
-/// pitches to spare. Needs neither of these two figures; none when another is missing.
+/// Usable length (nut turns, or a screw through bar or nut) or engagement (screw turns) that lets the springs
+/// all the way up with two pitches to spare. Needs neither of these two figures; none when another is
+/// missing.
 std::optional<Length> threadNeeded(const TravelInputs& inputs);
 
 /// `travel.thread`: under 0 breaks, under two pitches thin (common practice, no published source), at either

@@ -207,6 +207,7 @@ TEST_P(ShapesThatCannotBe, GiveAReasonAndNoNumber) {
     EXPECT_FALSE(report.plate.collapseFactor);
     const std::string json = jobfile::toJson(engine::toTree(report));
     EXPECT_EQ(json.find("nan"), std::string::npos);
+    EXPECT_EQ(json.find("tripped"), std::string::npos) << report.reason;
 }
 
 INSTANTIATE_TEST_SUITE_P(BadInput, ShapesThatCannotBe,
@@ -216,7 +217,8 @@ INSTANTIATE_TEST_SUITE_P(BadInput, ShapesThatCannotBe,
                                            Spoiled{"hole outside", "stations.circle", "900 mm"},
                                            Spoiled{"bore larger than the washer", "plate.bore", "46 mm"},
                                            Spoiled{"bore larger than the plate", "plate.bore", "200 mm"},
-                                           Spoiled{"no land", "stations.land", "24 mm"}),
+                                           Spoiled{"no land", "stations.land", "24 mm"},
+                                           Spoiled{"a hair of land", "stations.land", "24.1 mm"}),
                          [](const auto& spoiled) {
                              std::string name = spoiled.param.name;
                              for (char& c : name)
@@ -295,7 +297,8 @@ TEST(Check, OffersAThicknessOnlyAfterItWasFoundToMend) {
     EXPECT_EQ(engine::check(jobOf(tree)).grade, Grade::Holds);
 }
 
-/// EN 1993-1-2 Table 3.1 at 350 C, between 300 (kp 0.613, kE 0.8) and 400 (kp 0.42, kE 0.7); ky is 1 to 400 C.
+/// EN 1993-1-2 Table 3.1 at 350 C, between 300 (kp 0.613, kE 0.8) and 400 (kp 0.42, kE 0.7); ky is 1 to 400
+/// C.
 TEST(Check, AHotToolSetsEarlierFoldsAsBeforeAndBendsMore) {
     jobfile::Tree tree = plainDisc();
     const engine::Report cold = engine::check(jobOf(tree));

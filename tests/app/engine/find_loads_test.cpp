@@ -123,6 +123,20 @@ TEST(PullLoad, WithoutHubWrenchOrRamTheToolIsRatedAndEverythingHolds) {
     }
 }
 
+/// The load that was tried stood there as what the tool may be used for.
+TEST(PullLoad, AToolThatCannotWorkIsNotRatedAtTheLoadThatWasTried) {
+    jobfile::Tree tree = nobodys();
+    tree.set("hub", pw::testing::treeOf(R"({"shaft": "60 mm", "shaft_bore": "20 mm"})"));
+    const engine::Report report = quick(tree);
+    EXPECT_EQ(report.grade, Grade::Breaks);
+    EXPECT_NE(report.reason.find("nothing to push on"), std::string::npos) << report.reason;
+    EXPECT_FALSE(report.load.total);
+    EXPECT_FALSE(report.screw.ratedLoad);
+    EXPECT_FALSE(report.screw.stopTorque);
+    EXPECT_FALSE(report.proof.load);
+    EXPECT_TRUE(report.gauge.empty() && report.card.rows.empty());
+}
+
 TEST(PullLoad, RatedInInchesIsARoundFigureInPounds) {
     jobfile::Tree tree = nobodys();
     tree.set("stations.circle", "5 1/2 in");

@@ -60,6 +60,7 @@ double leastHole(const job::Job& job) {
 /// worse. Returns how many there were.
 int expectHonest(const jobfile::Tree& tree, const std::string& name) {
     const engine::Report report = engine::check(jobOf(tree));
+    EXPECT_EQ(util::toText(report.problems).find("tripped"), std::string::npos) << name;
     if (report.grade == Grade::Holds || report.grade == Grade::Incomplete) {
         EXPECT_TRUE(report.changes.empty()) << name;
     }
@@ -247,4 +248,17 @@ TEST(Mends, AScrewInABarIsNotOfferedMoreThreadThanTheBarHas) {
     tree.set("springs", pw::testing::treeOf(R"([{"per_station": 1, "assembled_length": "50 mm",
             "loads": [{"length": "50 mm", "force": "4000 N"}], "rate": "20 N/mm", "solid_length": "20 mm"}])"));
     expectHonest(tree, "bar");
+}
+
+/// A nut is no deeper than it is: what is offered is a longer bolt.
+TEST(Mends, AShortBoltTurnedThroughANutIsOfferedALongerOne) {
+    jobfile::Tree tree = sampleTree("mill_lane_backing_bar");
+    tree.set("screw.turns", "screw");
+    tree.set("screw.usable_length", "50 mm");
+    tree.set("screw.engagement", "13 mm");
+    tree.set("screw.nut_height", "14 mm");
+    expectHonest(tree, "through");
+    const engine::Report report = engine::check(jobOf(tree));
+    ASSERT_EQ(report.find("travel.thread")->grade, Grade::Breaks);
+    EXPECT_TRUE(offers(report, "travel.thread", "screw.usable_length")) << said(report);
 }

@@ -62,6 +62,11 @@ TEST(Samples, AreAnsweredInFullAndAsTheirNotesSay) {
     EXPECT_GE(samples, 15);
 }
 
+TEST(Samples, TheFlangeUnderJawsIsTheWeakOneAsItsNotesSay) {
+    EXPECT_EQ(engine::check(jobOf(pw::testing::sampleTree("mill_lane_pull_jaws_inch"))).weakest,
+              "flange.bending");
+}
+
 TEST(Samples, OfAHollowShaftNeedTheirStopBolt) {
     jobfile::Tree tree = pw::testing::sampleTree("mill_lane_pull_stop_bolt");
     tree.set("hub.shaft_bore", "18 mm");

@@ -101,6 +101,17 @@ TEST(Tool, TooThickAThreadOrTheOtherWorkDoesNotFit) {
     EXPECT_NE(said(use(sixPin(), sampleTree("mill_lane_pull_stop_bolt"))).find("pulls"), std::string::npos);
 }
 
+/// Circles of 90 and 85 mm: each hole of 13.5 is 2.5 mm off, which leaves 8.5 for a bolt of 10.
+TEST(Tool, BoltsDoNotPassHolesThatLieTooFarOff) {
+    const engine::OtherUse off =
+        use(sampleTree("mill_lane_pull_taper"), sampleTree("mill_lane_pull_stop_bolt"));
+    EXPECT_FALSE(off.fits);
+    EXPECT_NE(said(off).find("do not pass"), std::string::npos) << said(off);
+    jobfile::Tree near = sampleTree("mill_lane_pull_stop_bolt");
+    near.set("stations.circle", "88 mm"); // 1 mm off: 11.5 left
+    EXPECT_TRUE(use(sampleTree("mill_lane_pull_taper"), near).fits);
+}
+
 /// Stations that stay empty carry no bolt: three bolts share the pull, not six.
 TEST(Tool, BoltsAreCountedOnThePartNotOnTheTool) {
     jobfile::Tree part = sampleTree("mill_lane_pull_stop_bolt"); // 3 x M10

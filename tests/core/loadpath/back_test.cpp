@@ -171,6 +171,27 @@ TEST(StopBolt, ASoftOneIsWhatThePointDentsNotTheShaft) {
     EXPECT_NEAR(*findCheck(pointOf(made, 15000), "point.bearing")->capacity, 201.06 * 1.8 * 240, 20);
 }
 
+TEST(StopBolt, APadNoWiderThanTheBoltSeatsOnNothing) {
+    const job::Job made = pushing(R"("hub": {"shaft_material": "1045"}, "back": {"kind": "stop bolt",
+        "thread": "M16", "grade": "8.8", "engagement": "20 mm", "pad": "16 mm"})");
+    const auto checks = checksOf(made, 15000);
+    EXPECT_FALSE(findCheck(checks, "back.bearing"));
+    EXPECT_EQ(findCheck(checks, "back.thread")->kind, pw::verdict::CheckKind::Force);
+    EXPECT_FALSE(backChecks(made, setUp(made), newton(15000), 1).assumptions.empty());
+}
+
+/// EN 1993-1-2 Table 3.1: kp 0.42 at 400 C.
+TEST(BackingBar, IsAsWarmAsTheTool) {
+    job::Job made = behind(kBar, R"("into": "nut")");
+    made.heat.tool = pw::units::Temperature::fromCelsius(400);
+    EXPECT_NEAR(*findCheck(checksOf(made, 10000), "back.bending")->capacity, 0.42 * 225, 1e-6);
+    made.back->steel = job::Material{};
+    made.back->steel->name = "6061-T6";
+    const MemberChecks out = backChecks(made, setUp(made), newton(10000), 1);
+    ASSERT_FALSE(out.problems.empty());
+    EXPECT_EQ(out.problems.front().field, "heat.tool");
+}
+
 TEST(StopBolt, WhatIsMissingIsNamed) {
     const auto none = checksOf(pushing(R"("back": {"kind": "stop bolt"})"), 15000);
     EXPECT_EQ(findCheck(none, "back.thread")->grade, Grade::Incomplete);

@@ -190,6 +190,34 @@ TEST(LoadPath, ATappedPlateOfAPullJobIsCheckedOnItsOwnThread) {
     EXPECT_NEAR(path.torque->collar.mm(), 16 * 2 / 3.0, 1e-9) << "the point is what rubs";
 }
 
+/// Which part turns sets the collar (MODEL 4): a bolt drawn through a nut or bar behind turns on its head,
+/// face 0.95 x 30 (ISO 4014) to washer hole 21 (ISO 7089), mean 24.75 mm; only a screw that pushes turns on
+/// its point.
+TEST(LoadPath, ABoltThatIsDrawnTurnsOnItsHeadAndNotOnItsPoint) {
+    job::Job made = whole();
+    for (job::Into into : {job::Into::Nut, job::Into::Bar, job::Into::Shaft}) {
+        made.screw->turns = job::Turns::Screw;
+        made.screw->into = into;
+        EXPECT_NEAR(setUp(made).torque->collar.mm(), 24.75, 1e-9) << static_cast<int>(into);
+    }
+    made.work = job::Work::Pull; // through a bar of the tool against the shaft's end
+    made.screw->into = job::Into::Bar;
+    made.screw->pointDiameter = mm(15);
+    EXPECT_NEAR(setUp(made).torque->collar.mm(), 10, 1e-9);
+}
+
+TEST(LoadPath, ABoltTurnedThroughANutIsMeasuredByItsUsableLength) {
+    job::Job made = whole();
+    made.screw->turns = job::Turns::Screw;
+    made.screw->into = job::Into::Nut;
+    made.screw->nutHeight = mm(18);
+    made.screw->engagement = mm(18);
+    const LoadPath path = loadPath(made, pw::spring::packLoads(made), kLigaments);
+    // 200 + 4 - travel - 18, travel to the softest spring's free end: 4 + 1200/12 = 104.
+    ASSERT_TRUE(path.threadLeft);
+    EXPECT_NEAR(path.threadLeft->mm(), 200 + 4 - 104 - 18, 1e-9);
+}
+
 TEST(LoadPath, FiguresAreWrittenInTheUnitsTheUserTypes) {
     job::Job made = whole();
     made.preferred = pw::units::System::Inch;

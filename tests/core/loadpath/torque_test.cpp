@@ -145,6 +145,11 @@ TEST(Torque, StatedFrictionsReplaceTheLubrication) {
     screw.threadFriction = pw::units::Range<double>{0.12, 0.12};
     EXPECT_EQ(frictionOf(screw).thread.low, 0.12);
     EXPECT_EQ(frictionOf(screw).collar.high, 0.10);
+    EXPECT_FALSE(frictionOf(screw).assumed);
+    screw.lubrication.reset(); // one of the two is a guess then, and said
+    EXPECT_TRUE(frictionOf(screw).assumed);
+    screw.collarFriction = screw.threadFriction;
+    EXPECT_FALSE(frictionOf(screw).assumed);
 }
 
 TEST(Torque, ASteepScrewRunsBackByItself) {

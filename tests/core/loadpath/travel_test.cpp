@@ -96,6 +96,34 @@ TEST(ThreadMoments, OfATurningScrewByHand) {
     EXPECT_EQ(threadTravelCheck(in).grade, Grade::Breaks);
 }
 
+/// A bolt turned by its head in a nut of 18 mm: 80 mm past the nut's face assembled, 84 squeezed, 24 free;
+/// the whole nut must stay, 18 mm: 6 mm left. Needed: 60 - 4 + 18 + 5 = 79 mm.
+TEST(ThreadTravel, ABoltTurnedThroughANutHasTheThreadBehindItToo) {
+    TravelInputs in = nutOnStud();
+    in.turns = job::Turns::Screw;
+    in.through = true;
+    in.hole = mm(18);
+    in.usableLength.reset();
+    EXPECT_EQ(threadTravelCheck(in).grade, Grade::Incomplete);
+    EXPECT_NE(threadTravelCheck(in).basis.find("usable length"), std::string::npos);
+    EXPECT_NEAR(threadNeeded(in)->mm(), 79, 1e-12);
+    in.usableLength = mm(80);
+    in.engagement = mm(18);
+    const auto moments = threadMoments(in);
+    ASSERT_EQ(moments.size(), 3u);
+    EXPECT_NEAR(moments[1].engaged.mm(), 18, 1e-12);
+    EXPECT_NEAR(moments[2].engaged.mm(), 18, 1e-12);
+    EXPECT_NEAR(moments[2].toEnd.mm(), 6, 1e-12);
+    EXPECT_EQ(threadTravelCheck(in).grade, Grade::Holds);
+    in.usableLength = mm(73);
+    const Check check = threadTravelCheck(in);
+    EXPECT_EQ(check.grade, Grade::Breaks);
+    EXPECT_NE(check.basis.find("of thread is needed"), std::string::npos) << check.basis;
+    // Blind, what sits in the shaft is all there is.
+    in.through = false;
+    EXPECT_NEAR(threadLeft(in)->mm(), 18 + 4 - 60 - 18, 1e-12);
+}
+
 TEST(ThreadTravel, WhatItSaysIsNeededMendsItAndNoLess) {
     pw::testing::Chance chance(20261);
     for (int i = 0; i < 300; ++i) {
