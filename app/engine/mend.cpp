@@ -2,10 +2,12 @@
 
 #include "app/engine/mend_trials.h"
 #include "app/engine/model_cache.h"
+#include "core/jobfile/json.h"
 #include "core/loadpath/setup.h"
 
 #include <algorithm>
 #include <array>
+#include <charconv>
 #include <map>
 
 namespace pw::engine {
@@ -227,6 +229,21 @@ private:
 };
 
 } // namespace
+
+jobfile::Tree valueOf(const Change& change) {
+    using jobfile::Tree;
+    const std::string& value = change.value;
+    if (value == "true" || value == "false")
+        return Tree(value == "true");
+    if (value.starts_with("["))
+        if (auto list = jobfile::fromJson(value))
+            return std::move(*list);
+    const bool isCount = change.field.ends_with("count") || change.field == "plate.stacked";
+    int count = 0;
+    if (isCount && std::from_chars(value.data(), value.data() + value.size(), count).ec == std::errc())
+        return Tree(count);
+    return Tree(value);
+}
 
 std::vector<Change> mends(const job::Job& job, const Report& report, const CheckOptions& options) {
     // Rated: the load was chosen so that all holds. Wrong or missing figures come first.

@@ -1,5 +1,6 @@
 #include "app/gui/window.h"
 
+#include "app/engine/mend.h"
 #include "app/gui/models/field_text.h"
 #include "app/gui/models/missing_order.h"
 #include "app/gui/models/new_job.h"
@@ -313,11 +314,7 @@ void Window::setUnits(units::System system) {
 }
 
 void Window::mend(const engine::Change& change) {
-    // A bare number in a change counts in the file's own unit only where the file says so; text stays text.
-    bool isNumber = false;
-    const double number = QLocale::c().toDouble(QString::fromStdString(change.value), &isNumber);
-    m_document->edit(change.field, isNumber ? Tree(number) : Tree(change.value),
-                     QString::fromStdString(change.what));
+    m_document->edit(change.field, engine::valueOf(change), QString::fromStdString(change.what));
 }
 
 void Window::startNew(Tree tree) {

@@ -326,6 +326,9 @@ RatedLoadPath rate(const job::Job& job, const spring::PackLoads& pack,
     in.limitAtBind = pack.limitAtBind();
     in.mustReach = pack.source != spring::LoadSource::Wrench && pack.source != spring::LoadSource::Ram &&
                    pack.source != spring::LoadSource::Rated;
+    if (job.work == job::Work::Pull && job.ram)
+        if (const auto made = ramForce(*job.ram))
+            in.ramLimit = std::min(*made, job.ram->capacity.value_or(*made));
     in.stampWanted = job.wanted.stamp;
     in.torque = torque;
     in.system = job.preferred;

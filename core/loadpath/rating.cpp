@@ -62,6 +62,10 @@ Rating ratingOf(const RatingInputs& in) {
         rating.rated = *in.limitAtBind;
         rating.ratedBy = "load.coil_bind";
     }
+    if (in.ramLimit && *in.ramLimit < rating.rated && *in.ramLimit >= in.design) {
+        rating.rated = *in.ramLimit;
+        rating.ratedBy = "ram.capacity";
+    }
     // Equal but for rounding counts as enough.
     const bool enough = rating.rated >= in.design * (1 - 1e-9);
     if (enough) {
@@ -81,6 +85,9 @@ Rating ratingOf(const RatingInputs& in) {
             rating.notes.push_back("proof of " + show(*rating.proof) +
                                    " would drive the springs solid: prove the tool on solid packing");
         }
+        if (in.ramLimit && *rating.proof > *in.ramLimit)
+            rating.notes.push_back("proof of " + show(*rating.proof) + " is more than the ram makes, " +
+                                   show(*in.ramLimit) + ": prove the tool in a press or with a larger ram");
     } else {
         rating.notes.push_back("the rated load " + show(rating.rated) + " is under the load of the job " +
                                show(in.design) + ": no stamp");

@@ -15,6 +15,7 @@ struct RatingInputs {
     std::vector<Check> checks; ///< all of them, the plate's too
     Force design;
     std::optional<Force> limitAtBind; ///< PackLoads::limitAtBind
+    std::optional<Force> ramLimit;    ///< what a ram may and can make; the tool is not rated past it
     bool mustReach =
         true; ///< false: the design load is only what the tool could make; no torque has to reach it
     std::optional<Force> stampWanted;

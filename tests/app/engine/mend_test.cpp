@@ -205,6 +205,20 @@ std::string said(const engine::Report& report) {
     return text;
 }
 
+TEST(Mends, AreWrittenAsTheJobFileKeepsThem) {
+    const auto kept = [](const char* field, const char* value) {
+        engine::Change change;
+        change.field = field;
+        change.value = value;
+        return engine::valueOf(change);
+    };
+    EXPECT_EQ(kept("screw.hammering", "false"), jobfile::Tree(false));
+    EXPECT_EQ(kept("hub.jaws.count", "3"), jobfile::Tree(3));
+    EXPECT_EQ(kept("screw.nut_grade", "10"), jobfile::Tree("10")); // a grade, not a number
+    EXPECT_EQ(kept("stations.loaded", "[true, false]"), (jobfile::Tree(jobfile::Tree::List{true, false})));
+    EXPECT_EQ(kept("plate.thickness", "3/8 in"), jobfile::Tree("3/8 in"));
+}
+
 } // namespace
 
 /// The trial with wider jaws was held against the flange's old check.
