@@ -73,6 +73,12 @@ void pullRows(const spring::PackLoads& pack, const loadpath::TorqueInputs& torqu
 
 } // namespace
 
+std::string dialWords(Length reading, units::System system) {
+    const bool inch = system == units::System::Inch;
+    const double step = inch ? 1e-4 : 1e-3, value = inch ? reading.inch() : reading.mm();
+    return units::number(std::round(value / step) * step, 4) + (inch ? "\u00a0in" : "\u00a0mm");
+}
+
 std::vector<GaugeRow> gaugeRows(Force design, const ScrewReport& screw, const ProofReport& proof,
                                 const Dial& dial) {
     std::vector<GaugeRow> rows;

@@ -26,4 +26,7 @@ Card turnsAndTorque(const job::Job& job, const spring::PackLoads& pack,
                     const Found<loadpath::TorqueInputs>& torque, const Found<Dial>& dial,
                     const Found<units::Rate>& stiffness);
 
+/// As a dial is read: to 0.001 mm or 0.0001 in.
+std::string dialWords(units::Length reading, units::System system);
+
 } // namespace pw::engine

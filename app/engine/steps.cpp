@@ -1,4 +1,5 @@
 #include "app/engine/advice.h"
+#include "app/engine/gauge.h"
 
 #include "core/loadpath/pull_load.h"
 #include "core/loadpath/setup.h"
@@ -204,7 +205,7 @@ private:
     void load() {
         std::string text = "Load it in steps, a quarter at a time";
         if (!m_report.gauge.empty()) {
-            text += ": the dial shows " + show(m_report.gauge.front().reading, m_system) + " at " +
+            text += ": the dial shows " + dialWords(m_report.gauge.front().reading, m_system) + " at " +
                     show(m_report.gauge.front().load, m_system) + " and in proportion";
         }
         add(text + ". Wait a minute at each, look whether anything has moved or bent.");

@@ -1,5 +1,6 @@
 #include "app/engine/words.h"
 
+#include "app/engine/gauge.h"
 #include "core/units/format.h"
 
 #include <algorithm>
@@ -116,7 +117,7 @@ std::string figures(const Report& report) {
         std::string text = both(*report.proof.load, system);
         if (report.proof.reading && report.proof.readingAt)
             text += "; a dial from " + show(*report.proof.readingAt, system) +
-                    " off the middle to the rim reads " + show(*report.proof.reading, system) +
+                    " off the middle to the rim reads " + dialWords(*report.proof.reading, system) +
                     ", and goes back to within " + show(report.proof.returnWithin, system);
         out += row("Proof load", text);
     }
@@ -129,13 +130,6 @@ std::string cell(const std::string& text, std::size_t width) {
     return padded(text, width) + "  ";
 }
 
-/// As a dial is read: to 0.001 mm or 0.0001 in.
-std::string onDial(units::Length reading, System system) {
-    const bool inch = system == System::Inch;
-    const double step = inch ? 1e-4 : 1e-3, value = inch ? reading.inch() : reading.mm();
-    return units::number(std::round(value / step) * step, 4) + (inch ? " in" : " mm");
-}
-
 /// The dial against the load, and turns against torque.
 std::string tables(const Report& report) {
     const System system = report.preferred;
@@ -146,7 +140,7 @@ std::string tables(const Report& report) {
             out += ", dial from " + show(*report.proof.readingAt, system) + " off the middle to the rim";
         out += "\n";
         for (const GaugeRow& row : report.gauge)
-            out += "  " + cell(show(row.load, system), 11) + cell(onDial(row.reading, system), 12) +
+            out += "  " + cell(show(row.load, system), 11) + cell(dialWords(row.reading, system), 12) +
                    row.what + "\n";
     }
     if (!report.travel.moments.empty()) {
@@ -165,8 +159,8 @@ std::string tables(const Report& report) {
             out += "  " + cell(units::number(std::round(row.turns * 100) / 100) + " turns", 11) +
                    cell(show(row.load, system), 18) + cell(show(row.torque, system), 18);
             if (row.reading)
-                out +=
-                    "dial " + onDial(row.reading->low, system) + " to " + onDial(row.reading->high, system);
+                out += "dial " + dialWords(row.reading->low, system) + " to " +
+                       dialWords(row.reading->high, system);
             out += "\n";
         }
         for (const std::string& note : report.card.notes)
