@@ -66,9 +66,9 @@ void pullRows(const spring::PackLoads& pack, const loadpath::TorqueInputs& torqu
         "again.",
         "The dial stands still or falls while you turn: something gives, the hub or the tool. Stop and look "
         "which.",
-        "At full load and nothing moves: leave the load on, stand clear, tap nothing that is brittle; heat, "
-        "or soak "
-        "it and wait. No longer wrench."};
+        "At full load and nothing moves: stand clear and wait. Then let the load off, and soak the joint or "
+        "heat the hub. "
+        "No longer wrench."};
 }
 
 } // namespace

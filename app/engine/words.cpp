@@ -156,11 +156,16 @@ std::string tables(const Report& report) {
     if (!report.card.rows.empty()) {
         out += "\nTurns and torque\n";
         for (const CardRow& row : report.card.rows) {
-            out += "  " + cell(units::number(std::round(row.turns * 100) / 100) + " turns", 11) +
+            // Of a stiff puller the turns are too few to tell.
+            const double turns = std::round(row.turns * 100) / 100;
+            out += "  " +
+                   (row.squeeze || turns >= 0.1 ? cell(units::number(turns) + " turns", 11) : std::string()) +
                    cell(show(row.load, system), 18) + cell(show(row.torque, system), 18);
-            if (row.reading)
-                out += "dial " + dialWords(row.reading->low, system) + " to " +
-                       dialWords(row.reading->high, system);
+            if (row.reading) {
+                const std::string low = dialWords(row.reading->low, system),
+                                  high = dialWords(row.reading->high, system);
+                out += "dial " + (low == high ? low : low + " to " + high);
+            }
             out += "\n";
         }
         for (const std::string& note : report.card.notes)
