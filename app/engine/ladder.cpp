@@ -27,6 +27,12 @@ Rung rungOf(const job::Job& job, const StockThickness& stock, const CheckOptions
         rung.weakestTitle = weakest->title;
         rung.marginOverWanted = weakest->marginOverWanted();
     }
+    if (rung.grade != Grade::Holds)
+        for (const verdict::Check& check : report.checks)
+            if (check.grade == rung.grade) {
+                rung.because = check.title;
+                break;
+            }
     rung.collapseFactor = report.plate.collapseFactor;
     rung.firstYieldFactor = report.plate.firstYieldFactor;
     rung.setMm = report.plate.setMm;
@@ -75,6 +81,7 @@ jobfile::Tree toTree(const Ladder& ladder) {
         r["thickness_mm"] = rung.thickness.mm();
         r["verdict"] = verdict::wordOf(rung.grade);
         r["weakest"] = rung.weakest.empty() ? Tree() : Tree(rung.weakest);
+        r["because"] = rung.because.empty() ? Tree() : Tree(rung.because);
         r["margin_over_wanted"] = number(rung.marginOverWanted);
         r["collapse_factor"] = number(rung.collapseFactor);
         r["first_yield_factor"] = number(rung.firstYieldFactor);
@@ -99,7 +106,9 @@ std::string toWords(const Ladder& ladder, units::System system) {
             line += "folds at " + units::number(*rung.collapseFactor) + " x";
         if (rung.massKg)
             line += ", " + units::show(units::Mass::fromKg(*rung.massKg), system);
-        if (!rung.weakestTitle.empty())
+        if (!rung.because.empty())
+            line += ", for: " + rung.because;
+        else if (!rung.weakestTitle.empty())
             line += ", weakest: " + rung.weakestTitle;
         out += line + "\n";
     }

@@ -11,6 +11,7 @@ struct Rung {
     units::Length thickness;
     verdict::Grade grade = verdict::Grade::Incomplete;
     std::string weakest, weakestTitle;
+    std::string because; ///< title of the worst check where it does not hold; it need not be the weakest link
     Found<double> marginOverWanted; ///< of the weakest link
     Found<double> collapseFactor, firstYieldFactor, setMm, deflectionMm, massKg;
     bool onRack = false;

@@ -90,7 +90,7 @@ QString LadderView::gradeOf(int index) const {
 QString LadderView::reasonOf(int index) const {
     const auto& rung = m_ladder->rungs[static_cast<std::size_t>(index)];
     if (rung.grade != verdict::Grade::Holds && rung.marginOverWanted.value_or(0) >= 1)
-        return tr("Not for want of strength. Take it to see why.");
+        return tr("Not for want of strength, but for: %1.").arg(QString::fromStdString(rung.because));
     return rung.weakestTitle.empty()
                ? QString()
                : tr("First to give: %1.").arg(QString::fromStdString(rung.weakestTitle));
