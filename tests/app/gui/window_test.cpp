@@ -1,6 +1,7 @@
 #include "app/gui/window.h"
 
 #include "app/gui/panels/figures_panel.h"
+#include "app/gui/panels/notice_bar.h"
 #include "app/gui/panels/top_bar.h"
 #include "app/gui/panels/verdict_panel.h"
 #include "app/gui/views/plan_view.h"
