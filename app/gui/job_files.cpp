@@ -4,6 +4,7 @@
 #include "app/gui/settings/settings.h"
 
 #include <algorithm>
+#include <QApplication>
 #include <QDir>
 #include <QFileInfo>
 #include <QLocale>
@@ -152,7 +153,16 @@ bool JobFiles::writeTo(const std::filesystem::path& file) {
     return true;
 }
 
+void JobFiles::finishTyping() {
+    // What stands half typed in a field counts before the job is saved or asked for.
+    if (auto* focus = QApplication::focusWidget(); focus && m_window->isAncestorOf(focus)) {
+        focus->clearFocus();
+        focus->setFocus();
+    }
+}
+
 bool JobFiles::save() {
+    finishTyping();
     if (m_document.path().empty())
         return saveAs();
     if (m_document.onDisk() == Document::OnDisk::Changed) {
@@ -163,6 +173,7 @@ bool JobFiles::save() {
 }
 
 bool JobFiles::saveAs() {
+    finishTyping();
     const QString proposal =
         settings::lastFolder() + QLatin1Char('/') +
         (m_document.path().empty() ? m_document.name() + QStringLiteral(".plate.json") : fileName());
@@ -187,6 +198,7 @@ void JobFiles::revert() {
 }
 
 bool JobFiles::maybeSave() {
+    finishTyping();
     if (!m_document.isChanged())
         return true;
     switch (m_questions.unsaved(m_window, m_document.name())) {

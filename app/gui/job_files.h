@@ -57,6 +57,7 @@ Q_SIGNALS:
 
 private:
     void fileChanged();
+    void finishTyping();
     bool writeTo(const std::filesystem::path& file);
     void tellOnDisk(Document::OnDisk now);
     void refuseToOverwrite();

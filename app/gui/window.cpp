@@ -364,12 +364,10 @@ bool Window::openFile(const std::filesystem::path& file) {
 }
 
 bool Window::save() {
-    finishTyping();
     return m_files->save();
 }
 
 bool Window::saveAs() {
-    finishTyping();
     return m_files->saveAs();
 }
 
@@ -437,14 +435,6 @@ void Window::printPreview() {
         previewJob(this, page());
 }
 
-void Window::finishTyping() {
-    // What stands half typed in a field counts before it is asked for.
-    if (auto* focus = QApplication::focusWidget(); focus && isAncestorOf(focus)) {
-        focus->clearFocus();
-        focus->setFocus();
-    }
-}
-
 bool Window::event(QEvent* event) {
     if (event->type() == QEvent::WindowActivate)
         m_files->look();
@@ -452,7 +442,6 @@ bool Window::event(QEvent* event) {
 }
 
 void Window::closeEvent(QCloseEvent* event) {
-    finishTyping();
     if (!m_files->maybeSave()) {
         event->ignore();
         return;

@@ -90,7 +90,6 @@ private:
     void fillSamples(QMenu* menu);
     void applyPreferences();
     bool isAnswered();
-    void finishTyping();
     PageData page() const;
     void applyLook();
     void layoutColumns();

@@ -93,6 +93,8 @@ private:
     void room(double height) {
         if (m_y + height <= bottom())
             return;
+        // Sheets come apart: the first says that there is another.
+        text(0, bottom() + 0.2 * kSmall, m_width, tr("More on page %1").arg(m_pages + 1), kSmall);
         m_newPage();
         ++m_pages;
         m_y = 0;

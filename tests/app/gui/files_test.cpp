@@ -1,8 +1,10 @@
 #include "app/gui/job_files.h"
+#include "app/gui/panels/figures_panel.h"
 #include "app/gui/panels/notice_bar.h"
 #include "app/gui/panels/preferences.h"
 #include "app/gui/settings/settings.h"
 #include "app/gui/views/plan_view.h"
+#include "app/gui/widgets/field_box.h"
 #include "app/gui/widgets/look.h"
 #include "app/gui/widgets/segments.h"
 #include "app/gui/widgets/word_button.h"
@@ -17,10 +19,15 @@
 #include <QApplication>
 #include <QDropEvent>
 #include <QFile>
+#include <QLineEdit>
 #include <QMenu>
 #include <QMimeData>
+#include <QPrinter>
+#include <QPrintPreviewDialog>
+#include <QPrintPreviewWidget>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTimer>
 #include <QUrl>
 #include <sys/resource.h>
 #include <unistd.h>
@@ -379,6 +386,46 @@ TEST_F(FilesTest, applies_every_preference_at_once) {
     EXPECT_EQ(settings::unitSystem(), units::System::Inch);
     QTest::keyClick(&plan, Qt::Key_Up); // in inches it snaps to what was chosen there: 1/16 in
     EXPECT_NEAR(window->document().job().plate.outline->diameter->inch() * 16, 117, 1e-6);
+}
+
+TEST_F(FilesTest, shows_a_print_preview_on_the_paper_of_the_preferences) {
+    ASSERT_TRUE(window->openFile(file));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window->report() && !window->isChecking(); }, kPatienceMs));
+    settings::setPaper(settings::Paper::Letter);
+    int pages = 0;
+    QPageSize::PageSizeId size = QPageSize::Custom;
+    QTimer look;
+    QObject::connect(&look, &QTimer::timeout, [&] {
+        auto* dialog = window->findChild<QPrintPreviewDialog*>();
+        auto* preview = dialog ? dialog->findChild<QPrintPreviewWidget*>() : nullptr;
+        if (!preview || preview->pageCount() == 0)
+            return;
+        pages = preview->pageCount();
+        size = dialog->printer()->pageLayout().pageSize().id();
+        look.stop();
+        dialog->close();
+    });
+    look.start(50);
+    window->printPreview();
+    EXPECT_EQ(pages, 1);
+    EXPECT_EQ(size, QPageSize::Letter);
+    settings::setPaper(settings::Paper::A4);
+}
+
+TEST_F(FilesTest, counts_what_stands_half_typed_when_it_saves) {
+    ASSERT_TRUE(window->openFile(file));
+    window->activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(window.get(), kPatienceMs));
+    window->figures().openField("plate.bore", true);
+    QTest::qWait(30);
+    auto* line = window->figures().findChild<FieldBox*>("plate.bore")->findChild<QLineEdit*>();
+    ASSERT_EQ(QApplication::focusWidget(), line);
+    line->selectAll();
+    QTest::keyClicks(line, "31");
+    EXPECT_EQ(line->text(), "31");
+    EXPECT_TRUE(window->save());
+    EXPECT_EQ(line->text(), "31 mm");
+    EXPECT_EQ(boreIn(file), "31 mm");
 }
 
 TEST_F(FilesTest, reaches_bars_and_preferences_by_keyboard_and_names_what_stands_there) {
