@@ -44,6 +44,14 @@ QString fileName(const std::filesystem::path& file) {
     return QString::fromStdString(file.filename().string());
 }
 
+/// Menus are windows of their own and take nothing over from the one they belong to.
+void dressMenus(QWidget& window) {
+    for (auto* menu : window.findChildren<QMenu*>()) {
+        menu->setPalette(Look::now().colours().forQt());
+        menu->setFont(Look::now().font(Type::Button));
+    }
+}
+
 bool mayBeMade(verdict::Grade grade) {
     return grade == verdict::Grade::Holds || grade == verdict::Grade::Thin;
 }
@@ -157,7 +165,7 @@ void Window::applyLook() {
     Look::now().set(dark ? Tone::Dark : Tone::Light, scale);
     setPalette(Look::now().colours().forQt());
     setFont(Look::now().font(Type::Button));
-    m_menu->setFont(Look::now().font(Type::Button));
+    dressMenus(*this);
     m_applyingLook = false;
     if (!m_columnsPlaced)
         layoutColumns();
@@ -220,6 +228,7 @@ void Window::buildMenu() {
             openFile(file);
     });
     auto* recent = m_menu->addMenu(tr("Open again"));
+    recent->setToolTipsVisible(true); // the whole path
     connect(m_menu, &QMenu::aboutToShow, recent, [this, recent] { m_files->fillRecent(recent); });
     fillSamples(m_menu->addMenu(tr("Samples")));
     m_menu->addSeparator();
@@ -240,6 +249,7 @@ void Window::buildMenu() {
     addAction(redo);
     add(m_menu, tr("Preferences…"), QKeySequence::Preferences, [this] { showPreferences(); });
     add(m_menu, tr("Quit"), QKeySequence::Quit, [this] { close(); });
+    dressMenus(*this);
 }
 
 Preferences* Window::showPreferences() {

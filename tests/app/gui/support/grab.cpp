@@ -27,6 +27,7 @@
 #include <QElapsedTimer>
 #include <QImage>
 #include <QLineEdit>
+#include <QMenu>
 #include <QPainter>
 #include <QTemporaryDir>
 #include <QTest>
@@ -43,7 +44,8 @@ struct Shot {
     std::function<void(gui::Window&)> set{};
     const char* sample = nullptr;             ///< checked by the real engine
     std::function<void(gui::Window&)> last{}; ///< when everything is worked out
-    bool picked = false;                      ///< the window that is active then, not the job's
+    /// What is looked at, when it is not the job's window.
+    std::function<QWidget*(gui::Window&)> seen{};
 };
 
 void type(gui::Window& w, const std::string& path, const char* text) {
@@ -83,8 +85,13 @@ void fileChanged(gui::Window& w) {
     w.save();
 }
 
-void preferences(gui::Window& w) {
-    w.showPreferences();
+QWidget* preferences(gui::Window& w) {
+    return w.showPreferences();
+}
+
+QWidget* jobMenu(gui::Window& w) {
+    w.menu().popup(w.mapToGlobal(QPoint(14, 48)));
+    return &w.menu();
 }
 
 void travelTo(gui::Window& w, double place) {
@@ -332,9 +339,11 @@ int grabWindows(const QString& folder, const char* part) {
         {.name = "51_left_behind_dark", .dark = true, .last = leftBehind},
         {.name = "52_file_changed_light", .last = fileChanged},
         {.name = "53_file_changed_dark_150", .dark = true, .text = 1.5, .last = fileChanged},
-        {.name = "54_preferences_light", .last = preferences, .picked = true},
-        {.name = "55_preferences_dark", .dark = true, .last = preferences, .picked = true},
-        {.name = "56_preferences_200", .text = 2, .last = preferences, .picked = true},
+        {.name = "54_preferences_light", .seen = preferences},
+        {.name = "55_preferences_dark", .dark = true, .seen = preferences},
+        {.name = "56_preferences_200", .text = 2, .seen = preferences},
+        {.name = "57_job_menu_light", .seen = jobMenu},
+        {.name = "58_job_menu_dark", .dark = true, .seen = jobMenu},
         {.name = "12_1920_light",
          .size = {1920, 1080},
          .set = [](gui::Window& w) { w.figures().openGroup("wanted"); }},
@@ -368,9 +377,7 @@ int grabWindows(const QString& folder, const char* part) {
             shot.last(window);
         QTest::qWait(100);
         const QString file = folder + QLatin1Char('/') + QLatin1String(shot.name) + QStringLiteral(".png");
-        QWidget* seen = &window;
-        if (shot.picked)
-            seen = window.findChild<gui::Preferences*>();
+        QWidget* seen = shot.seen ? shot.seen(window) : &window;
         if (!seen->grab().save(file))
             return 1;
     }
