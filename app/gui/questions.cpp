@@ -1,3 +1,5 @@
+#include "app/gui/questions.h"
+
 #include "app/gui/settings/settings.h"
 #include "app/gui/window.h"
 

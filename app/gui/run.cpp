@@ -4,6 +4,8 @@
 #include "app/engine/ladder.h"
 #include "app/engine/mend.h"
 #include "app/engine/write.h"
+#include "app/gui/document/journal.h"
+#include "app/gui/settings/languages.h"
 #include "app/gui/window.h"
 
 #include <QApplication>
@@ -27,8 +29,10 @@ int run(int argc, char** argv, std::optional<std::filesystem::path> job) {
     };
     engine.writeCut = engine::writeCut;
     engine.writeSolid = engine::writeSolid;
+    settings::speakChosenLanguage();
     Window window(engine);
     window.show();
+    window.keepIn(Journal::standardFolder());
     if (job)
         window.openFile(*job);
     return QApplication::exec();

@@ -1,14 +1,18 @@
 #include "app/gui/window.h"
 
 #include "app/engine/mend.h"
+#include "app/gui/job_files.h"
 #include "app/gui/models/field_text.h"
 #include "app/gui/models/missing_order.h"
 #include "app/gui/models/new_job.h"
 #include "app/gui/panels/figures_panel.h"
 #include "app/gui/panels/lower_strip.h"
+#include "app/gui/panels/notice_bar.h"
+#include "app/gui/panels/preferences.h"
 #include "app/gui/panels/stage.h"
 #include "app/gui/panels/top_bar.h"
 #include "app/gui/panels/verdict_panel.h"
+#include "app/gui/print/print_job.h"
 #include "app/gui/samples.h"
 #include "app/gui/views/plan_view.h"
 #include "app/gui/widgets/look.h"
@@ -16,7 +20,6 @@
 #include "app/gui/widgets/word_button.h"
 
 #include <QAction>
-#include <QActionGroup>
 #include <QApplication>
 #include <QCloseEvent>
 #include <QDragEnterEvent>
@@ -42,6 +45,14 @@ QString fileName(const std::filesystem::path& file) {
     return QString::fromStdString(file.filename().string());
 }
 
+/// Menus are windows of their own and take nothing over from the one they belong to.
+void dressMenus(QWidget& window) {
+    for (auto* menu : window.findChildren<QMenu*>()) {
+        menu->setPalette(Look::now().colours().forQt());
+        menu->setFont(Look::now().font(Type::Button));
+    }
+}
+
 bool mayBeMade(verdict::Grade grade) {
     return grade == verdict::Grade::Holds || grade == verdict::Grade::Thin;
 }
@@ -59,7 +70,10 @@ Window::Window(Engine engine, Questions questions)
     m_document->startNew(newJob(NewJob::CompressRing, m_units));
 
     m_top = new TopBar(m_menu, this);
+    m_leftBehind = new NoticeBar(this);
+    m_fileNotice = new NoticeBar(this);
     m_notice = new NoticeBar(this);
+    m_files = new JobFiles(*m_document, m_questions, {m_notice, m_fileNotice, m_leftBehind}, this);
     m_figures = new FiguresPanel(*m_document, this);
     m_stage = new Stage(*m_document, m_engine.ladder, this);
     m_plan = &m_stage->plan();
@@ -69,6 +83,8 @@ Window::Window(Engine engine, Questions questions)
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(m_top);
+    column->addWidget(m_leftBehind);
+    column->addWidget(m_fileNotice);
     column->addWidget(m_notice);
     column->addWidget(m_splitter, 1);
     m_splitter->addWidget(m_figures);
@@ -85,6 +101,7 @@ Window::Window(Engine engine, Questions questions)
     connect(m_document, &Document::fileChanged, this, &Window::fileChanged);
     connect(&m_document->undoStack(), &QUndoStack::indexChanged, this, &Window::fileChanged);
     connect(m_checker, &Checker::answered, this, &Window::answer);
+    connect(m_files, &JobFiles::opened, m_plan, &PlanView::fit);
     m_plan->setBusyTest([this] { return m_checker->isBusy(); });
     connect(m_checker, &Checker::answered, m_plan, &PlanView::takePending);
     connect(m_checker, &Checker::failed, m_plan, &PlanView::takePending);
@@ -113,6 +130,7 @@ Window::Window(Engine engine, Questions questions)
     m_figures->setUnits(m_units);
     m_stage->setUnits(m_units);
     m_verdict->setUnits(m_units);
+    m_plan->setSnap(settings::snapStepMm(m_units));
     const QSize screen = QGuiApplication::primaryScreen()->availableSize();
     resize(QSize(1366, 768).boundedTo(screen));
     restoreGeometry(settings::windowGeometry());
@@ -123,7 +141,11 @@ Window::Window(Engine engine, Questions questions)
     m_plan->setFocus(Qt::OtherFocusReason);
 }
 
-Window::~Window() = default;
+Window::~Window() {
+    // The undo stack says that it is clean when it goes: that is not the job being saved.
+    m_document->blockSignals(true);
+    m_document->undoStack().blockSignals(true);
+}
 
 LowerStrip& Window::strip() {
     return m_stage->strip();
@@ -137,10 +159,14 @@ void Window::applyLook() {
     const bool dark =
         chosen == settings::Colours::Dark || (chosen == settings::Colours::Follow && m_systemDark);
     const double scale = Look::scaleOfUserFont(QApplication::font()) * settings::textSize();
+    if (settings::lessMotion())
+        Look::now().setLessMotion(true);
+    else if (m_preferences)
+        Look::now().setLessMotion(false);
     Look::now().set(dark ? Tone::Dark : Tone::Light, scale);
     setPalette(Look::now().colours().forQt());
     setFont(Look::now().font(Type::Button));
-    m_menu->setFont(Look::now().font(Type::Button));
+    dressMenus(*this);
     m_applyingLook = false;
     if (!m_columnsPlaced)
         layoutColumns();
@@ -196,15 +222,23 @@ void Window::buildMenu() {
     add(fresh, tr("Pull: strongback on two legs"), {},
         [this] { startNew(newJob(NewJob::PullStrongback, m_units)); });
     add(m_menu, tr("Open…"), QKeySequence::Open, [this] {
-        if (!maybeSave())
+        if (!m_files->maybeSave())
             return;
         const auto file = m_questions.openPath(this);
         if (!file.empty())
             openFile(file);
     });
-    add(m_menu, tr("Save"), QKeySequence::Save, [this] { save(); });
-    add(m_menu, tr("Save as…"), QKeySequence::SaveAs, [this] { saveAs(); });
+    auto* recent = m_menu->addMenu(tr("Open again"));
+    recent->setToolTipsVisible(true); // the whole path
+    connect(m_menu, &QMenu::aboutToShow, recent, [this, recent] { m_files->fillRecent(recent); });
     fillSamples(m_menu->addMenu(tr("Samples")));
+    m_menu->addSeparator();
+    m_save = add(m_menu, tr("Save"), QKeySequence::Save, [this] { save(); });
+    add(m_menu, tr("Save as…"), QKeySequence::SaveAs, [this] { saveAs(); });
+    m_revert = add(m_menu, tr("Back to what is saved"), {}, [this] { m_files->revert(); });
+    m_menu->addSeparator();
+    add(m_menu, tr("Print preview…"), {}, [this] { printPreview(); });
+    add(m_menu, tr("Print…"), QKeySequence::Print, [this] { print(); });
     m_menu->addSeparator();
     auto* undo = new QAction(tr("Undo"), this);
     undo->setShortcut(QKeySequence::Undo);
@@ -214,40 +248,38 @@ void Window::buildMenu() {
     redo->setShortcuts({QKeySequence(QKeySequence::Redo), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     connect(redo, &QAction::triggered, &m_document->undoStack(), &QUndoStack::redo);
     addAction(redo);
-
-    auto* colours = m_menu->addMenu(tr("Colours"));
-    auto* colourGroup = new QActionGroup(this);
-    for (const auto& [words, value] :
-         {std::pair(tr("As the desktop"), settings::Colours::Follow),
-          std::pair(tr("Light"), settings::Colours::Light), std::pair(tr("Dark"), settings::Colours::Dark)}) {
-        auto* action = add(colours, words, {}, [this, value = value] {
-            settings::setColours(value);
-            applyLook();
-        });
-        action->setCheckable(true);
-        action->setActionGroup(colourGroup);
-        action->setChecked(settings::colours() == value);
-    }
-    auto* sizes = m_menu->addMenu(tr("Text size"));
-    auto* sizeGroup = new QActionGroup(this);
-    for (const double times : {1.0, 1.25, 1.5, 2.0}) {
-        auto* action = add(sizes, tr("%1 %").arg(qRound(times * 100)), {}, [this, times] {
-            settings::setTextSize(times);
-            m_columnsPlaced = false;
-            applyLook();
-        });
-        action->setCheckable(true);
-        action->setActionGroup(sizeGroup);
-        action->setChecked(settings::textSize() == times);
-    }
-    m_menu->addSeparator();
+    add(m_menu, tr("Preferences…"), QKeySequence::Preferences, [this] { showPreferences(); });
     add(m_menu, tr("Quit"), QKeySequence::Quit, [this] { close(); });
+    dressMenus(*this);
+}
+
+Preferences* Window::showPreferences() {
+    if (!m_preferences) {
+        m_preferences = new Preferences(this);
+        m_preferences->setAttribute(Qt::WA_DeleteOnClose);
+        connect(m_preferences, &Preferences::changed, this, &Window::applyPreferences);
+    }
+    m_preferences->show();
+    m_preferences->raise();
+    m_preferences->activateWindow();
+    return m_preferences;
+}
+
+void Window::applyPreferences() {
+    setUnits(settings::unitSystem());
+    m_plan->setSnap(settings::snapStepMm(m_units));
+    const double before = Look::now().scale();
+    applyLook();
+    if (Look::now().scale() != before) {
+        m_columnsPlaced = false;
+        layoutColumns();
+    }
 }
 
 void Window::fillSamples(QMenu* menu) {
     for (const auto& sample : samples())
         connect(menu->addAction(sample.title), &QAction::triggered, this, [this, file = sample.file] {
-            if (maybeSave())
+            if (m_files->maybeSave())
                 openFile(file.toStdString());
         });
     menu->setEnabled(!menu->isEmpty());
@@ -299,6 +331,7 @@ void Window::fileChanged() {
         m_top->setFileWords(named ? tr("Saved") : tr("New job"));
     setWindowTitle(tr("%1[*] - Platewright").arg(m_document->name()));
     setWindowModified(m_document->isChanged());
+    m_revert->setEnabled(named && m_document->isChanged());
 }
 
 void Window::setUnits(units::System system) {
@@ -306,6 +339,9 @@ void Window::setUnits(units::System system) {
         return;
     m_units = system;
     settings::setUnitSystem(system);
+    m_plan->setSnap(settings::snapStepMm(system));
+    if (m_preferences)
+        m_preferences->refresh();
     m_top->setUnits(system);
     m_figures->setUnits(system);
     m_stage->setUnits(system);
@@ -318,7 +354,7 @@ void Window::mend(const engine::Change& change) {
 }
 
 void Window::startNew(Tree tree) {
-    if (!maybeSave())
+    if (!m_files->maybeSave())
         return;
     m_notice->say({});
     m_document->startNew(std::move(tree));
@@ -326,73 +362,35 @@ void Window::startNew(Tree tree) {
     m_figures->openGroup("stations");
 }
 
+void Window::keepIn(const std::filesystem::path& folder) {
+    m_files->keepIn(folder);
+}
+
 bool Window::openFile(const std::filesystem::path& file) {
-    const auto opened = m_document->open(file);
-    if (!opened) {
-        m_notice->say(tr("%1 could not be opened: %2")
-                          .arg(fileName(file), QString::fromStdString(opened.problem().message)));
-        return false;
-    }
-    if (m_document->reading().unknownKeys.empty())
-        m_notice->say({});
-    settings::setLastFolder(QFileInfo(QString::fromStdString(file.string())).absolutePath());
-    m_plan->fit();
-    return true;
+    return m_files->open(file);
 }
 
 bool Window::save() {
-    if (m_document->path().empty())
-        return saveAs();
-    const auto saved = m_document->save();
-    if (!saved)
-        m_notice->say(
-            tr("%1 could not be saved: %2. The job is still here.")
-                .arg(fileName(m_document->path()), QString::fromStdString(saved.problem().message)));
-    return saved.ok();
+    return m_files->save();
 }
 
 bool Window::saveAs() {
-    QString proposal = settings::lastFolder() + QLatin1Char('/') +
-                       (m_document->path().empty() ? m_document->name() + QStringLiteral(".plate.json")
-                                                   : fileName(m_document->path()));
-    std::filesystem::path file =
-        m_questions.savePath(this, tr("Save the job"), proposal, tr("Jobs (*.plate.json)"));
-    if (file.empty())
-        return false;
-    if (!file.string().ends_with(".json"))
-        file += ".plate.json";
-    const auto saved = m_document->saveAs(file);
-    if (!saved) {
-        m_notice->say(tr("%1 could not be saved: %2. The job is still here.")
-                          .arg(fileName(file), QString::fromStdString(saved.problem().message)));
-        return false;
-    }
-    settings::setLastFolder(QFileInfo(QString::fromStdString(file.string())).absolutePath());
-    return true;
-}
-
-bool Window::maybeSave() {
-    if (!m_document->isChanged())
-        return true;
-    switch (m_questions.unsaved(this, m_document->name())) {
-    case Questions::Unsaved::Save:
-        return save();
-    case Questions::Unsaved::Discard:
-        return true;
-    case Questions::Unsaved::Cancel:
-        break;
-    }
-    return false;
+    return m_files->saveAs();
 }
 
 // --- Files
 
+bool Window::isAnswered() {
+    if (m_report && !m_checker->isBusy() && m_reportRevision == m_document->revision())
+        return true;
+    m_notice->say(tr("The verdict is still being worked out. Try again in a moment."));
+    return false;
+}
+
 void Window::write(const QString& title, const QString& suffix, const QString& filter,
                    const WriteFunction& writer) {
-    if (!m_report || m_checker->isBusy() || m_reportRevision != m_document->revision()) {
-        m_notice->say(tr("The verdict is still being worked out. Try again in a moment."));
+    if (!isAnswered())
         return;
-    }
     bool anyway = false;
     if (!mayBeMade(m_report->grade)) {
         anyway = m_questions.really(this, title,
@@ -429,14 +427,33 @@ void Window::writeSolid() {
     write(tr("Solid"), QStringLiteral(".step"), tr("Solid (*.step *.stp)"), m_engine.writeSolid);
 }
 
+PageData Window::page() const {
+    QString file = m_document->path().empty() ? QString() : fileName(m_document->path());
+    return {m_document->tree(), m_document->job(), m_report, m_units, m_document->name(), file};
+}
+
+void Window::print() {
+    if (isAnswered())
+        printJob(this, page());
+}
+
+void Window::printPreview() {
+    if (isAnswered())
+        previewJob(this, page());
+}
+
+bool Window::event(QEvent* event) {
+    if (event->type() == QEvent::WindowActivate)
+        m_files->look();
+    return QWidget::event(event);
+}
+
 void Window::closeEvent(QCloseEvent* event) {
-    // What stands half typed in a field counts before it is asked for.
-    if (auto* focus = QApplication::focusWidget(); focus && isAncestorOf(focus))
-        focus->clearFocus();
-    if (!maybeSave()) {
+    if (!m_files->maybeSave()) {
         event->ignore();
         return;
     }
+    m_files->close();
     settings::setWindowGeometry(saveGeometry());
     if (m_columnsPlaced)
         settings::setSplitterState(m_splitter->saveState());
@@ -454,7 +471,7 @@ void Window::dropEvent(QDropEvent* event) {
     event->acceptProposedAction();
     // Asking would hold up the program the file was dragged from.
     QTimer::singleShot(0, this, [this, file] {
-        if (maybeSave())
+        if (m_files->maybeSave())
             openFile(file.toStdString());
     });
 }

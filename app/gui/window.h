@@ -3,23 +3,28 @@
 #include "app/gui/document/checker.h"
 #include "app/gui/document/document.h"
 #include "app/gui/document/ladder_finder.h"
+#include "app/gui/questions.h"
 #include "app/gui/settings/settings.h"
 
 #include <filesystem>
 #include <functional>
 #include <memory>
+#include <QPointer>
 #include <QWidget>
 
-class QActionGroup;
+class QAction;
 class QMenu;
 class QSplitter;
 
 namespace pw::gui {
 
 class FiguresPanel;
+class JobFiles;
 class NoticeBar;
 class LowerStrip;
+struct PageData;
 class PlanView;
+class Preferences;
 class Stage;
 class TopBar;
 class VerdictPanel;
@@ -33,20 +38,6 @@ struct Engine {
     WriteFunction writeCut, writeSolid;
     LadderFunction ladder{};
     MendFunction mend{}; ///< empty: nothing is looked for
-};
-
-/// What the window asks of the person, apart from the job's figures. Tests answer instead.
-struct Questions {
-    enum class Unsaved { Save, Discard, Cancel };
-    std::function<Unsaved(QWidget*, const QString& name)> unsaved;
-    std::function<bool(QWidget*, const QString& title, const QString& words, const QString& yes)> really;
-    std::function<std::filesystem::path(QWidget*)> openPath;
-    std::function<std::filesystem::path(QWidget*, const QString& title, const QString& proposal,
-                                        const QString& filter)>
-        savePath;
-
-    /// Qt's own dialogs.
-    static Questions dialogs();
 };
 
 /// One window, one job.
@@ -66,11 +57,21 @@ public:
     LowerStrip& strip();
     VerdictPanel& verdict() { return *m_verdict; }
     NoticeBar& notice() { return *m_notice; }
+    NoticeBar& fileNotice() { return *m_fileNotice; }
+    NoticeBar& leftBehindNotice() { return *m_leftBehind; }
+    JobFiles& files() { return *m_files; }
+    QMenu& menu() { return *m_menu; }
     TopBar& topBar() { return *m_top; }
     std::shared_ptr<const engine::Report> report() const { return m_report; }
     bool isChecking() const { return m_checker->isBusy(); }
 
+    /// Keeps the job safe in this folder from now on, and offers what was left there.
+    void keepIn(const std::filesystem::path& folder);
     void setUnits(units::System system);
+    /// Not modal: every choice counts at once, and shows.
+    Preferences* showPreferences();
+    void print();
+    void printPreview();
     bool save();
     bool saveAs();
     void writeCut();
@@ -82,10 +83,14 @@ protected:
     void dropEvent(QDropEvent* event) override;
     void changeEvent(QEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    bool event(QEvent* event) override;
 
 private:
     void buildMenu();
     void fillSamples(QMenu* menu);
+    void applyPreferences();
+    bool isAnswered();
+    PageData page() const;
     void applyLook();
     void layoutColumns();
     void jobChanged();
@@ -93,7 +98,6 @@ private:
     void checkNow();
     void answer(quint64 revision, std::shared_ptr<const engine::Report> report);
     void mend(const engine::Change& change);
-    bool maybeSave();
     void startNew(jobfile::Tree tree);
     void write(const QString& title, const QString& suffix, const QString& filter,
                const WriteFunction& writer);
@@ -110,7 +114,10 @@ private:
     bool m_applyingLook = false;
     QMenu* m_menu;
     TopBar* m_top;
-    NoticeBar* m_notice;
+    NoticeBar *m_notice, *m_fileNotice, *m_leftBehind;
+    JobFiles* m_files;
+    QAction *m_save = nullptr, *m_revert = nullptr;
+    QPointer<Preferences> m_preferences;
     QSplitter* m_splitter;
     FiguresPanel* m_figures;
     Stage* m_stage;

@@ -1,6 +1,8 @@
 #include "app/gui/document/document.h"
 
 #include "app/gui/document/edit_command.h"
+#include "core/jobfile/json.h"
+#include "core/util/write_file.h"
 
 namespace pw::gui {
 
@@ -18,6 +20,21 @@ std::optional<QString> messageAt(const util::Problems& problems, const std::stri
         if (concerns(problem.field, path))
             return QString::fromStdString(problem.message);
     return {};
+}
+
+/// What is about to be replaced, put beside it, if it is a whole job and another one. What went wrong, or
+/// nothing: for want of a copy no job is left unsaved.
+QString keepCopy(const std::filesystem::path& file, const std::string& next) {
+    const auto before = util::readFile(file);
+    if (!before || *before == next || !jobfile::loadTree(file))
+        return {};
+    std::filesystem::path copy = file;
+    copy += "~";
+    const auto kept = util::writeFileWhole(copy, *before);
+    return kept ? QString()
+                : Document::tr("The copy of what it held before, %1, was %2.")
+                      .arg(QString::fromStdString(copy.filename().string()),
+                           QString::fromStdString(kept.problem().message));
 }
 
 } // namespace
@@ -76,16 +93,20 @@ std::optional<QString> Document::problemAt(const std::string& path) const {
 void Document::startNew(jobfile::Tree tree) {
     m_undo.clear();
     m_path.clear();
+    m_onDisk.clear();
     setTree(tree);
     Q_EMIT fileChanged();
 }
 
 util::Status Document::open(const std::filesystem::path& file) {
+    // Read first: a change between the two is then noticed, not taken for what was opened.
+    const auto text = util::readFile(file);
     auto loaded = jobfile::loadTree(file);
     if (!loaded)
         return loaded.problem();
     m_undo.clear();
     m_path = file;
+    m_onDisk = text ? *text : std::string();
     setTree(*loaded);
     Q_EMIT fileChanged();
     return util::Done{};
@@ -96,13 +117,57 @@ util::Status Document::save() {
 }
 
 util::Status Document::saveAs(const std::filesystem::path& file) {
-    auto saved = jobfile::saveTree(m_tree, file);
+    const std::string text = jobfile::toJson(m_tree);
+    m_saveRemark = keepCopy(file, text);
+    auto saved = util::writeFileWhole(file, text);
     if (!saved)
         return saved;
     m_path = file;
+    m_onDisk = text;
     m_undo.setClean();
     Q_EMIT fileChanged();
     return saved;
+}
+
+util::Status Document::revert() {
+    const auto text = util::readFile(m_path);
+    auto loaded = jobfile::loadTree(m_path);
+    if (!loaded)
+        return loaded.problem();
+    m_onDisk = text ? *text : std::string();
+    replace(std::move(*loaded), tr("Back to what is saved"));
+    m_undo.setClean();
+    Q_EMIT fileChanged();
+    return util::Done{};
+}
+
+void Document::recover(jobfile::Tree tree, const std::filesystem::path& file) {
+    if (!file.empty() && open(file)) {
+        replace(std::move(tree), tr("Taken back"));
+        return;
+    }
+    m_undo.clear();
+    m_path = file;
+    m_onDisk.clear();
+    setTree(tree);
+    m_undo.resetClean();
+    Q_EMIT fileChanged();
+}
+
+Document::OnDisk Document::onDisk() const {
+    if (m_path.empty())
+        return OnDisk::Same;
+    std::error_code error;
+    if (!std::filesystem::exists(m_path, error))
+        return error ? OnDisk::Same : OnDisk::Gone;
+    const auto text = util::readFile(m_path);
+    // What cannot be read now cannot be compared; saving will say what is the matter with it.
+    return !text || *text == m_onDisk ? OnDisk::Same : OnDisk::Changed;
+}
+
+void Document::fileLost() {
+    m_undo.resetClean();
+    Q_EMIT fileChanged();
 }
 
 } // namespace pw::gui

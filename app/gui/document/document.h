@@ -48,9 +48,22 @@ public:
 
     void startNew(jobfile::Tree tree);
     util::Status open(const std::filesystem::path& file);
-    /// To the file it came from.
+    /// To the file it came from, whoever wrote it last; see onDisk().
     util::Status save();
+    /// What the file held until now, if it was a whole job, stays beside it as NAME~.
     util::Status saveAs(const std::filesystem::path& file);
+    /// What the last save could not do, though it did save: keep the copy. Empty when all went well.
+    const QString& saveRemark() const { return m_saveRemark; }
+    /// Takes what the file holds now as one more step: undo goes back to what stood here.
+    util::Status revert();
+    /// A job that was left behind by a crash: what the file holds, and the change to it as one step.
+    void recover(jobfile::Tree tree, const std::filesystem::path& file);
+
+    /// The file beside what was last read from it or written to it here.
+    enum class OnDisk { Same, Changed, Gone };
+    OnDisk onDisk() const;
+    /// The file is gone: the job counts as not saved.
+    void fileLost();
 
 Q_SIGNALS:
     void changed();
@@ -65,6 +78,8 @@ private:
     jobfile::Reading m_reading;
     QUndoStack m_undo;
     std::filesystem::path m_path;
+    std::string m_onDisk; ///< content of the file as last read or written here
+    QString m_saveRemark;
     quint64 m_revision = 0;
     int m_gesture = 0;
 };

@@ -83,35 +83,4 @@ void TopBar::setOutputs(bool possible) {
     m_solid->setEnabled(possible);
 }
 
-NoticeBar::NoticeBar(QWidget* parent)
-    : QWidget(parent), m_words(new TextBlock(Type::Row, &Palette::ink, this)) {
-    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
-    policy.setHeightForWidth(true);
-    setSizePolicy(policy);
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(16, 3, 12, 3);
-    row->addWidget(m_words, 1, Qt::AlignVCenter);
-    auto* close = new WordButton(tr("Close"), WordButton::Style::Flat, this);
-    row->addWidget(close, 0, Qt::AlignTop);
-    connect(close, &QAbstractButton::clicked, this, [this] { say({}); });
-    hide();
-}
-
-void NoticeBar::say(const QString& words) {
-    m_words->setText(words);
-    setVisible(!words.isEmpty());
-}
-
-QString NoticeBar::words() const {
-    return m_words->text();
-}
-
-void NoticeBar::paintEvent(QPaintEvent*) {
-    const Palette& c = Look::now().colours();
-    QPainter painter(this);
-    painter.fillRect(rect(), c.field);
-    painter.setPen(c.rule);
-    painter.drawLine(0, height() - 1, width(), height() - 1);
-}
-
 } // namespace pw::gui

@@ -27,6 +27,7 @@ public:
     void setUnits(units::System system);
     void setOutputs(bool possible);
 
+    WordButton* jobButton() const { return m_job; }
     WordButton* undoButton() const { return m_undo; }
     WordButton* redoButton() const { return m_redo; }
     WordButton* cutButton() const { return m_cut; }
@@ -48,23 +49,6 @@ private:
     WordButton *m_job, *m_undo, *m_redo, *m_cut, *m_solid;
     TextBlock* m_words;
     Segments* m_units;
-};
-
-/// One bar under the top bar: a file that could not be opened, keys that nobody knows. Ink on field.
-class NoticeBar : public QWidget {
-    Q_OBJECT
-
-public:
-    explicit NoticeBar(QWidget* parent = nullptr);
-
-    void say(const QString& words);
-    QString words() const;
-
-protected:
-    void paintEvent(QPaintEvent*) override;
-
-private:
-    TextBlock* m_words;
 };
 
 } // namespace pw::gui

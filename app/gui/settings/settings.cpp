@@ -13,6 +13,14 @@ QSettings store() {
     return QSettings(QStringLiteral("platewright"), QStringLiteral("platewright"));
 }
 
+QSettings session() {
+    return QSettings(QStringLiteral("platewright"), QStringLiteral("session"));
+}
+
+QString snapKey(units::System system) {
+    return system == units::System::Inch ? QStringLiteral("snap_inch") : QStringLiteral("snap_mm");
+}
+
 } // namespace
 
 units::System unitSystem() {
@@ -52,43 +60,101 @@ void setTextSize(double times) {
     store().setValue(QStringLiteral("text_size"), times);
 }
 
+bool lessMotion() {
+    return store().value(QStringLiteral("less_motion"), false).toBool();
+}
+
+void setLessMotion(bool less) {
+    store().setValue(QStringLiteral("less_motion"), less);
+}
+
+double snapStepMm(units::System system) {
+    const double unit = system == units::System::Inch ? units::kMmPerInch : 1.0;
+    const double usual = system == units::System::Inch ? 1.0 / 16 : 1.0;
+    return std::clamp(store().value(snapKey(system), usual).toDouble(), 1.0 / 64, 10.0) * unit;
+}
+
+void setSnapStepMm(units::System system, double mm) {
+    store().setValue(snapKey(system), system == units::System::Inch ? mm / units::kMmPerInch : mm);
+}
+
+Paper paper() {
+    const QString chosen = store().value(QStringLiteral("paper")).toString();
+    if (chosen == QLatin1String("a4"))
+        return Paper::A4;
+    if (chosen == QLatin1String("letter"))
+        return Paper::Letter;
+    return QLocale().measurementSystem() == QLocale::ImperialUSSystem ? Paper::Letter : Paper::A4;
+}
+
+void setPaper(Paper paper) {
+    store().setValue(QStringLiteral("paper"),
+                     paper == Paper::Letter ? QStringLiteral("letter") : QStringLiteral("a4"));
+}
+
+QString language() {
+    return store().value(QStringLiteral("language"), QStringLiteral("en")).toString();
+}
+
+void setLanguage(const QString& code) {
+    store().setValue(QStringLiteral("language"), code);
+}
+
+// --- Session
+
+void forgetSession() {
+    session().clear();
+}
+
 QString lastFolder() {
-    return store().value(QStringLiteral("session/folder"), QDir::homePath()).toString();
+    return session().value(QStringLiteral("folder"), QDir::homePath()).toString();
 }
 
 void setLastFolder(const QString& folder) {
-    store().setValue(QStringLiteral("session/folder"), folder);
+    session().setValue(QStringLiteral("folder"), folder);
+}
+
+QStringList recentJobs() {
+    return session().value(QStringLiteral("recent")).toStringList();
+}
+
+void addRecentJob(const QString& file) {
+    constexpr int kMost = 30; // more than are shown: one that is missing today may be on a stick
+    QStringList recent = recentJobs();
+    recent.removeAll(file);
+    recent.prepend(file);
+    session().setValue(QStringLiteral("recent"), QStringList(recent.mid(0, kMost)));
 }
 
 QByteArray windowGeometry() {
-    return store().value(QStringLiteral("session/geometry")).toByteArray();
+    return session().value(QStringLiteral("geometry")).toByteArray();
 }
 
 void setWindowGeometry(const QByteArray& geometry) {
-    store().setValue(QStringLiteral("session/geometry"), geometry);
+    session().setValue(QStringLiteral("geometry"), geometry);
 }
 
 QByteArray splitterState() {
-    return store().value(QStringLiteral("session/columns")).toByteArray();
+    return session().value(QStringLiteral("columns")).toByteArray();
 }
 
 void setSplitterState(const QByteArray& state) {
-    store().setValue(QStringLiteral("session/columns"), state);
+    session().setValue(QStringLiteral("columns"), state);
 }
 
 int stripHeight() {
-    return std::clamp(store().value(QStringLiteral("session/strip_height"), 0).toInt(), 0, 4000);
+    return std::clamp(session().value(QStringLiteral("strip_height"), 0).toInt(), 0, 4000);
 }
 
 std::optional<bool> stripFolded() {
-    const QVariant folded = store().value(QStringLiteral("session/strip_folded"));
+    const QVariant folded = session().value(QStringLiteral("strip_folded"));
     return folded.isValid() ? std::optional(folded.toBool()) : std::nullopt;
 }
 
 void setStrip(int height, std::optional<bool> folded) {
-    store().setValue(QStringLiteral("session/strip_height"), height);
+    session().setValue(QStringLiteral("strip_height"), height);
     if (folded)
-        store().setValue(QStringLiteral("session/strip_folded"), *folded);
+        session().setValue(QStringLiteral("strip_folded"), *folded);
 }
 
 } // namespace pw::gui::settings

@@ -5,11 +5,12 @@
 #include <optional>
 #include <QByteArray>
 #include <QString>
+#include <QStringList>
 
 namespace pw::gui {
 
-/// Preferences and the memory of the last session. Each is read and written at once; nothing of a job is
-/// here.
+/// Preferences, and apart from them, in a file of its own, the memory of the last session. Each is read and
+/// written at once; nothing of a job is here.
 namespace settings {
 
 /// What was chosen, or what the desktop's country uses.
@@ -24,8 +25,33 @@ void setColours(Colours colours);
 double textSize();
 void setTextSize(double times);
 
+/// Pictures and colours change at once instead of gliding.
+bool lessMotion();
+void setLessMotion(bool less);
+
+/// What a drag and an arrow key snap to, mm.
+double snapStepMm(units::System system);
+void setSnapStepMm(units::System system, double mm);
+
+/// What is printed on: what was chosen, or what the desktop's country uses.
+enum class Paper { A4, Letter };
+Paper paper();
+void setPaper(Paper paper);
+
+/// Code of the window's language; "en" when none was chosen.
+QString language();
+void setLanguage(const QString& code);
+
+// --- Session
+
+void forgetSession();
+
 QString lastFolder();
 void setLastFolder(const QString& folder);
+
+/// Job files that were opened or saved, newest first, some more than are shown.
+QStringList recentJobs();
+void addRecentJob(const QString& file);
 
 QByteArray windowGeometry();
 void setWindowGeometry(const QByteArray& geometry);

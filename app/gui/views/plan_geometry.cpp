@@ -53,10 +53,10 @@ double snapTo(double value, double step) {
     return std::round(value / step) * step;
 }
 
-double stepOf(PlanPart part, units::System system, bool fine) {
+double stepOf(PlanPart part, units::System system, bool fine, double coarse) {
     if (part == PlanPart::Start)
         return fine ? 0.1 : 1.0;
-    return stepMm(system, fine);
+    return stepMm(system, fine, coarse);
 }
 
 void grow(shape::Box& box, shape::Point p) {
@@ -275,7 +275,9 @@ std::string pathOf(PlanPart part) {
     }
 }
 
-double stepMm(units::System system, bool fine) {
+double stepMm(units::System system, bool fine, double coarse) {
+    if (!fine && coarse > 0)
+        return coarse;
     if (system == units::System::Inch)
         return units::kMmPerInch / (fine ? 64 : 16);
     return fine ? 0.1 : 1.0;
@@ -303,8 +305,8 @@ double figureOf(const PlanShape& shape, PlanPart part) {
 }
 
 double dragged(const PlanShape& shape, const Grab& grab, shape::Point grabbedAt, shape::Point p,
-               double before, units::System system, bool fine) {
-    const double step = stepOf(grab.part, system, fine);
+               double before, units::System system, bool fine, double coarse) {
+    const double step = stepOf(grab.part, system, fine, coarse);
     if (grab.part == PlanPart::Start) {
         double turned = before + (angleOf(p) - angleOf(grabbedAt)) / kDegree;
         turned = std::remainder(snapTo(turned, step), 360.0);
@@ -332,8 +334,8 @@ double dragged(const PlanShape& shape, const Grab& grab, shape::Point grabbedAt,
     return std::max(snapTo(before + 2 * moved, step), step);
 }
 
-double stepped(PlanPart part, double value, int direction, units::System system, bool fine) {
-    const double step = stepOf(part, system, fine);
+double stepped(PlanPart part, double value, int direction, units::System system, bool fine, double coarse) {
+    const double step = stepOf(part, system, fine, coarse);
     const double at = value / step;
     // From between two steps the first press goes to the nearer one in that direction.
     const double next = direction > 0 ? std::floor(at + 1e-6) + 1 : std::ceil(at - 1e-6) - 1;

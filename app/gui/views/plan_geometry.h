@@ -87,17 +87,18 @@ std::vector<Grab> grabs(const PlanShape& shape);
 /// Path in the job file of the figure that a grab changes.
 std::string pathOf(PlanPart part);
 
-/// Steps that a drag or an arrow key snaps to: 1 mm or 1/16 in; fine: 0.1 mm or 1/64 in. Angles: 1 and 0.1
-/// degree.
-double stepMm(units::System system, bool fine);
+/// Steps that a drag or an arrow key snaps to: `coarse` mm, or when that is 0, 1 mm or 1/16 in; fine: 0.1 mm
+/// or 1/64 in. Angles: 1 and 0.1 degree.
+double stepMm(units::System system, bool fine, double coarse = 0);
 
 /// What the figure becomes when the grabbed thing is pulled to `p`: a length in mm, or an angle in degrees
 /// for Start. `grabbedAt` is where the drag began, `before` the figure then. Snapped; never below one step.
 double dragged(const PlanShape& shape, const Grab& grab, shape::Point grabbedAt, shape::Point p,
-               double before, units::System system, bool fine);
+               double before, units::System system, bool fine, double coarse = 0);
 
 /// One step up or down from `value`, to the next multiple of the step.
-double stepped(PlanPart part, double value, int direction, units::System system, bool fine);
+double stepped(PlanPart part, double value, int direction, units::System system, bool fine,
+               double coarse = 0);
 
 /// The figure that a grab changes, as it is now (mm or degrees).
 double figureOf(const PlanShape& shape, PlanPart part);

@@ -100,7 +100,10 @@ void PlanView::paintEvent(QPaintEvent*) {
     }
 
     // What the plan says about itself, at the end of the row of views.
-    QString words = m_units == units::System::Inch ? tr("Steps of 1/16 in") : tr("Steps of 1 mm");
+    const auto step = units::Length::fromMm(stepMm(m_units, false, m_snapMm));
+    QString words = tr("Steps of %1")
+                        .arg(local(m_units == units::System::Inch ? units::inchFraction(step)
+                                                                  : units::show(step, m_units)));
     if ((m_view == View::Stress || m_view == View::Deflection) && m_report && m_report->load.total)
         words = tr("Full load, %1").arg(local(units::show(m_report->load.total->high, m_units)));
     painter.setFont(look.font(Type::Label));

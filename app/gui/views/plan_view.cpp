@@ -232,8 +232,8 @@ void PlanView::drag(QPointF to, bool fine) {
         return;
     m_drag->moved = true;
     // Against the shape as it was when it was grabbed: stations move with the ring.
-    const double value =
-        dragged(m_shape, m_drag->grab, m_drag->from, m_transform.toPlate(to), m_drag->before, m_units, fine);
+    const double value = dragged(m_shape, m_drag->grab, m_drag->from, m_transform.toPlate(to), m_drag->before,
+                                 m_units, fine, m_snapMm);
     if (std::abs(value - figureOf(m_shape, m_drag->grab.part)) > 1e-9) {
         m_drag->pending = value;
         m_shape = planShape(withFigure(m_document.job(), m_drag->grab.part, value));
@@ -383,7 +383,7 @@ void PlanView::keyPressEvent(QKeyEvent* event) {
     if (m_keyGesture == 0)
         m_keyGesture = m_document.newGesture();
     change(m_selected.part,
-           stepped(m_selected.part, figureOf(m_shape, m_selected.part), direction, m_units, fine),
+           stepped(m_selected.part, figureOf(m_shape, m_selected.part), direction, m_units, fine, m_snapMm),
            m_keyGesture);
 }
 

@@ -31,6 +31,11 @@ public:
     explicit PlanView(Document& document, QWidget* parent = nullptr);
 
     void setUnits(units::System system);
+    /// What a drag snaps to, mm; 0: the usual step of the unit.
+    void setSnap(double mm) {
+        m_snapMm = mm;
+        update();
+    }
     /// What was found out about the job as it is now; null while the newest is being worked out keeps the
     /// old.
     void setReport(std::shared_ptr<const engine::Report> report);
@@ -118,6 +123,7 @@ private:
     BentView* m_bent;
     View m_view = View::Plain;
     units::System m_units = units::System::Metric;
+    double m_snapMm = 0;
     PlanShape m_shape;
     PlanTransform m_transform;
     bool m_moved = false; ///< the user chose the place; do not fit by ourselves

@@ -113,7 +113,8 @@ QString FieldBox::shownWords() const {
 
 void FieldBox::setValue(const QString& value, bool force) {
     m_value = value;
-    if (m_edit && (force || !(isActive() && m_dirty))) {
+    // What is typed and not yet taken stays, also in the moment in which the keyboard leaves.
+    if (m_edit && (force || !m_dirty)) {
         const QString words = shownWords();
         if (m_edit->text() != words) {
             const int cursor = m_edit->cursorPosition();

@@ -1,5 +1,6 @@
 #include "app/gui/panels/figures_panel.h"
 #include "app/gui/panels/lower_strip.h"
+#include "app/gui/panels/notice_bar.h"
 #include "app/gui/panels/top_bar.h"
 #include "app/gui/panels/verdict_panel.h"
 #include "app/gui/views/bent_view.h"
@@ -18,7 +19,6 @@
 #include <gtest/gtest.h>
 #include <QAbstractButton>
 #include <QApplication>
-#include <QSettings>
 #include <QSplitter>
 #include <QTest>
 #include <QWheelEvent>
@@ -44,10 +44,7 @@ protected:
         settings::setTextSize(1);
         Look::now().set(Tone::Light, 1);
     }
-    static void forgetSession() {
-        QSettings(QStringLiteral("platewright"), QStringLiteral("platewright"))
-            .remove(QStringLiteral("session"));
-    }
+    static void forgetSession() { settings::forgetSession(); }
     void open(QSize size = {1366, 768}) {
         Questions q;
         q.unsaved = [](QWidget*, const QString&) { return Questions::Unsaved::Discard; };

@@ -1,6 +1,7 @@
 #include "app/gui/window.h"
 
 #include "app/gui/panels/figures_panel.h"
+#include "app/gui/panels/notice_bar.h"
 #include "app/gui/panels/top_bar.h"
 #include "app/gui/panels/verdict_panel.h"
 #include "app/gui/views/plan_view.h"
@@ -131,6 +132,11 @@ TEST_F(WindowTest, counts_a_figure_after_a_pause_without_touching_what_is_being_
     EXPECT_EQ(at("plate.thickness"), "7.5 mm");
     window->document().undoStack().undo(); // one spell of typing, one step
     EXPECT_EQ(at("plate.thickness"), "10 mm");
+}
+
+TEST_F(WindowTest, counts_a_figure_that_is_left_with_the_tab_key) {
+    type("plate.thickness", "7", Qt::Key_Tab);
+    EXPECT_EQ(at("plate.thickness"), "7 mm");
 }
 
 TEST_F(WindowTest, keeps_a_figure_it_does_not_understand_as_typed_and_the_last_good_one_in_the_job) {

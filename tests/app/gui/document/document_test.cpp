@@ -1,5 +1,6 @@
 #include "app/gui/document/document.h"
 
+#include "core/jobfile/read.h"
 #include "tests/app/gui/support/fake_engine.h"
 
 #include <gtest/gtest.h>
@@ -103,6 +104,92 @@ TEST_F(DocumentTest, keeps_the_job_when_a_file_cannot_be_opened) {
     EXPECT_FALSE(document.open("no/such/file.plate.json").ok());
     EXPECT_EQ(at("plate.bore"), "28 mm");
     EXPECT_TRUE(document.undoStack().canUndo());
+}
+
+class DocumentFileTest : public DocumentTest {
+protected:
+    DocumentFileTest() { EXPECT_TRUE(document.saveAs(file).ok()); }
+    void someoneElseWrites(const char* bore) {
+        Tree theirs = eightPinJob();
+        theirs.set("plate.bore", bore);
+        ASSERT_TRUE(jobfile::saveTree(theirs, file).ok());
+    }
+    QTemporaryDir folder;
+    std::filesystem::path file = folder.filePath("pack.plate.json").toStdString();
+    std::filesystem::path copy = folder.filePath("pack.plate.json~").toStdString();
+};
+
+TEST_F(DocumentFileTest, keeps_what_the_file_held_beside_it_when_it_saves) {
+    EXPECT_FALSE(std::filesystem::exists(copy));
+    document.edit("plate.bore", "28 mm", "Bore");
+    ASSERT_TRUE(document.save().ok());
+    EXPECT_EQ(*jobfile::loadTree(copy), eightPinJob());
+    ASSERT_TRUE(document.save().ok()); // nothing new: the copy stays the one before
+    EXPECT_EQ(*jobfile::loadTree(copy), eightPinJob());
+}
+
+TEST_F(DocumentFileTest, does_not_put_a_broken_file_in_the_place_of_the_last_good_copy) {
+    document.edit("plate.bore", "28 mm", "Bore");
+    ASSERT_TRUE(document.save().ok());
+    std::filesystem::resize_file(file, 30);
+    ASSERT_TRUE(document.save().ok());
+    EXPECT_EQ(*jobfile::loadTree(copy), eightPinJob());
+    EXPECT_EQ(*jobfile::loadTree(file), document.tree());
+}
+
+TEST_F(DocumentFileTest, saves_all_the_same_when_no_copy_can_be_kept_and_says_so) {
+    std::filesystem::create_directory(copy); // in its way
+    document.edit("plate.bore", "28 mm", "Bore");
+    ASSERT_TRUE(document.save().ok());
+    EXPECT_TRUE(document.saveRemark().contains("pack.plate.json~"));
+    EXPECT_EQ(*jobfile::loadTree(file), document.tree());
+}
+
+TEST_F(DocumentFileTest, undoes_past_a_save_and_knows_what_is_saved) {
+    document.edit("plate.bore", "28 mm", "Bore");
+    ASSERT_TRUE(document.save().ok());
+    EXPECT_FALSE(document.isChanged());
+    document.undoStack().undo();
+    EXPECT_EQ(at("plate.bore"), "26 mm");
+    EXPECT_TRUE(document.isChanged());
+    document.undoStack().redo();
+    EXPECT_FALSE(document.isChanged());
+}
+
+TEST_F(DocumentFileTest, goes_back_to_what_is_saved_as_a_step_that_can_be_undone) {
+    document.edit("plate.bore", "28 mm", "Bore");
+    document.edit("plate.thickness", "6 mm", "Thickness");
+    ASSERT_TRUE(document.revert().ok());
+    EXPECT_EQ(document.tree(), eightPinJob());
+    EXPECT_FALSE(document.isChanged());
+    document.undoStack().undo();
+    EXPECT_EQ(at("plate.bore"), "28 mm");
+    EXPECT_EQ(at("plate.thickness"), "6 mm");
+    EXPECT_TRUE(document.isChanged());
+}
+
+TEST_F(DocumentFileTest, notices_what_someone_else_did_to_the_file_and_not_what_it_did_itself) {
+    EXPECT_EQ(document.onDisk(), Document::OnDisk::Same);
+    document.edit("plate.bore", "28 mm", "Bore");
+    ASSERT_TRUE(document.save().ok());
+    EXPECT_EQ(document.onDisk(), Document::OnDisk::Same);
+    someoneElseWrites("30 mm");
+    EXPECT_EQ(document.onDisk(), Document::OnDisk::Changed);
+    ASSERT_TRUE(document.revert().ok());
+    EXPECT_EQ(at("plate.bore"), "30 mm");
+    EXPECT_EQ(document.onDisk(), Document::OnDisk::Same);
+    std::filesystem::remove(file);
+    EXPECT_EQ(document.onDisk(), Document::OnDisk::Gone);
+    document.fileLost();
+    EXPECT_TRUE(document.isChanged());
+}
+
+TEST_F(DocumentFileTest, opens_a_file_and_knows_it_for_the_one_it_opened) {
+    Document other;
+    ASSERT_TRUE(other.open(file).ok());
+    EXPECT_EQ(other.onDisk(), Document::OnDisk::Same);
+    someoneElseWrites("30 mm");
+    EXPECT_EQ(other.onDisk(), Document::OnDisk::Changed);
 }
 
 } // namespace

@@ -1,8 +1,11 @@
 #include "tests/app/gui/support/grab.h"
 
+#include "app/gui/document/journal.h"
 #include "app/gui/panels/figures_panel.h"
 #include "app/gui/panels/lower_strip.h"
+#include "app/gui/panels/preferences.h"
 #include "app/gui/panels/verdict_panel.h"
+#include "app/gui/print/job_page.h"
 #include "app/gui/settings/settings.h"
 #include "app/gui/views/bent_view.h"
 #include "app/gui/views/curve_view.h"
@@ -15,13 +18,18 @@
 #include "app/gui/widgets/stop_slider.h"
 #include "app/gui/widgets/word_button.h"
 #include "app/gui/window.h"
+#include "core/jobfile/read.h"
 #include "tests/app/gui/support/fake_engine.h"
 
 #include <functional>
 #include <QAbstractButton>
 #include <QDir>
 #include <QElapsedTimer>
+#include <QImage>
 #include <QLineEdit>
+#include <QMenu>
+#include <QPainter>
+#include <QTemporaryDir>
 #include <QTest>
 
 namespace pw::testing {
@@ -36,6 +44,8 @@ struct Shot {
     std::function<void(gui::Window&)> set{};
     const char* sample = nullptr;             ///< checked by the real engine
     std::function<void(gui::Window&)> last{}; ///< when everything is worked out
+    /// What is looked at, when it is not the job's window.
+    std::function<QWidget*(gui::Window&)> seen{};
 };
 
 void type(gui::Window& w, const std::string& path, const char* text) {
@@ -54,9 +64,72 @@ void thickness(gui::Window& w, const char* mm) {
     w.document().edit("plate.thickness", mm, "Thickness");
 }
 
+/// A job that a window left when it died, offered in this one.
+void leftBehind(gui::Window& w) {
+    QTemporaryDir folder;
+    {
+        gui::Journal dead(folder.path().toStdString());
+        (void)dead.keep(w.document().tree(), "/home/mill/jobs/clutch_pack.plate.json", 3);
+    }
+    w.keepIn(folder.path().toStdString());
+}
+
+void fileChanged(gui::Window& w) {
+    QTemporaryDir folder;
+    const auto file = folder.filePath("clutch_pack.plate.json").toStdString();
+    (void)w.document().saveAs(file);
+    thickness(w, "8 mm");
+    jobfile::Tree theirs = w.document().tree();
+    theirs.set("plate.bore", "27 mm");
+    (void)jobfile::saveTree(theirs, file);
+    w.save();
+}
+
+QWidget* preferences(gui::Window& w) {
+    return w.showPreferences();
+}
+
+QWidget* jobMenu(gui::Window& w) {
+    w.menu().popup(w.mapToGlobal(QPoint(14, 48)));
+    return &w.menu();
+}
+
 void travelTo(gui::Window& w, double place) {
     w.strip().section()->slider()->setPlace(place);
     Q_EMIT w.strip().section()->slider()->moved(place);
+}
+
+/// The printed sheet of samples, checked by the real engine.
+bool grabSheets(const QString& folder, std::string_view part) {
+    for (const char* sample : {"mill_lane_six_pin", "mill_lane_two_pin_bar"}) {
+        const QString name = QStringLiteral("60_sheet_") + QLatin1String(sample);
+        if (name.toStdString().find(part) == std::string::npos)
+            continue;
+        gui::PageData data;
+        const auto tree = jobfile::loadTree(std::string(PW_SAMPLES "/") + sample + ".plate.json");
+        if (!tree)
+            return false;
+        data.tree = *tree;
+        data.job = jobfile::readJob(*tree).job;
+        data.report = std::make_shared<engine::Report>(engine::check(data.job));
+        data.title = QString::fromStdString(data.job.title);
+        data.file = QLatin1String(sample) + QStringLiteral(".plate.json");
+        int page = 1;
+        QImage image(1860, 2730, QImage::Format_RGB32); // A4 without margins, a pixel 0.1 mm
+        image.fill(Qt::white);
+        const auto save = [&] {
+            return image.save(QStringLiteral("%1/%2_%3.png").arg(folder, name).arg(page++));
+        };
+        QPainter painter(&image);
+        gui::drawJobPage(painter, {186, 273}, data, [&] {
+            save();
+            image.fill(Qt::white);
+        });
+        painter.end();
+        if (!save())
+            return false;
+    }
+    return true;
 }
 
 } // namespace
@@ -262,6 +335,15 @@ int grabWindows(const QString& folder, const char* part) {
          .text = 2,
          .set = [](gui::Window& w) { w.plan().setView(View::Bent); },
          .sample = "mill_lane_six_pin_thin"},
+        {.name = "50_left_behind_light", .last = leftBehind},
+        {.name = "51_left_behind_dark", .dark = true, .last = leftBehind},
+        {.name = "52_file_changed_light", .last = fileChanged},
+        {.name = "53_file_changed_dark_150", .dark = true, .text = 1.5, .last = fileChanged},
+        {.name = "54_preferences_light", .seen = preferences},
+        {.name = "55_preferences_dark", .dark = true, .seen = preferences},
+        {.name = "56_preferences_200", .text = 2, .seen = preferences},
+        {.name = "57_job_menu_light", .seen = jobMenu},
+        {.name = "58_job_menu_dark", .dark = true, .seen = jobMenu},
         {.name = "12_1920_light",
          .size = {1920, 1080},
          .set = [](gui::Window& w) { w.figures().openGroup("wanted"); }},
@@ -295,10 +377,11 @@ int grabWindows(const QString& folder, const char* part) {
             shot.last(window);
         QTest::qWait(100);
         const QString file = folder + QLatin1Char('/') + QLatin1String(shot.name) + QStringLiteral(".png");
-        if (!window.grab().save(file))
+        QWidget* seen = shot.seen ? shot.seen(window) : &window;
+        if (!seen->grab().save(file))
             return 1;
     }
-    return 0;
+    return grabSheets(folder, part) ? 0 : 1;
 }
 
 } // namespace pw::testing

@@ -136,6 +136,8 @@ TEST(Step, goes_to_the_next_multiple_and_not_by_a_step_from_where_it_is) {
     EXPECT_DOUBLE_EQ(stepped(PlanPart::Bore, 26.4, -1, System::Metric, false), 26);
     EXPECT_DOUBLE_EQ(stepped(PlanPart::Bore, 26, 1, System::Metric, false), 27);
     EXPECT_DOUBLE_EQ(stepped(PlanPart::Bore, 1, -1, System::Metric, false), 1);
+    EXPECT_DOUBLE_EQ(stepped(PlanPart::Bore, 26, 1, System::Metric, false, 5), 30); // a step of one's own
+    EXPECT_NEAR(stepped(PlanPart::Bore, 26, 1, System::Metric, true, 5), 26.1, kRoundTrip);
     EXPECT_DOUBLE_EQ(stepped(PlanPart::Start, 180, 1, System::Metric, false), -179);
 }
 
