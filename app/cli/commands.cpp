@@ -139,10 +139,8 @@ int doWrite(const std::string& file, const std::string& target, bool anyway, con
     return kGood;
 }
 
-int doTemplate(const std::string& file, const std::string& target, bool anyway, bool asTemplate,
-               const std::string& paperName, std::ostream& out, std::ostream& err) {
-    if (!asTemplate)
-        throw BadInput{"sheet: only the paper template is written so far. Add --template\n"};
+int doSheet(const std::string& file, const std::string& target, bool anyway, bool asTemplate,
+            const std::string& paperName, std::ostream& out, std::ostream& err) {
     paper::PaperChoices choices;
     choices.anyway = anyway;
     if (!paperName.empty())
@@ -152,7 +150,8 @@ int doTemplate(const std::string& file, const std::string& target, bool anyway, 
     return doWrite(
         file, target, anyway,
         [&](const auto& job, const auto& report, const auto& place) {
-            return paper::writeTemplate(job, report, place, choices);
+            return asTemplate ? paper::writeTemplate(job, report, place, choices)
+                              : paper::writeShopSheet(job, report, place, choices);
         },
         out, err);
 }
@@ -201,13 +200,12 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
     CutWords cutWords;
     addCutWords(*cut, cutWords);
     CLI::App* solid = addWriter("solid", "write the plate as a solid", "the file to write, NAME.step");
-    CLI::App* sheet = addWriter(
-        "sheet", "write the paper template: the plate at full size, to hang on the pins and punch through",
-        "the file to write, NAME.pdf");
+    CLI::App* sheet = addWriter("sheet", "write the shop sheet for the bench, or the paper template",
+                                "the file to write, NAME.pdf");
     bool asTemplate = false;
     std::string paperName;
     sheet->add_flag("--template", asTemplate,
-                    "the plate at full size, over several sheets where it takes them");
+                    "the plate at full size instead, to hang on the pins and punch through");
     sheet->add_option("--paper", paperName, "a4 or letter; by the job's unit when not said")
         ->check(CLI::IsMember({"a4", "letter"}, CLI::ignore_case));
     app.require_subcommand(0, 1);
@@ -245,7 +243,7 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
                 },
                 out, err);
         if (sheet->parsed())
-            return doTemplate(job, target, anyway, asTemplate, paperName, out, err);
+            return doSheet(job, target, anyway, asTemplate, paperName, out, err);
         return openWindow(windowJob.empty() ? std::nullopt : std::optional<std::filesystem::path>(windowJob));
     } catch (const BadInput& bad) {
         err << bad.text;

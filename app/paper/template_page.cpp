@@ -265,20 +265,18 @@ void drawWords(const Page& page) {
     page.ink.text({sheet.width - kBorder, kBorder + 5}, where, kWords, false, Side::Right);
 }
 
-/// Across the face, under the lines, so that both can be read.
-void drawWarning(const Page& page) {
-    const Box& window = page.tiling.window;
-    const QString words = toQt(page.plan.warning);
-    constexpr double kTurn = 35;
-    const double size =
-        std::min(18.0, 18.0 * 0.9 * window.width() / std::cos(kTurn * std::numbers::pi / 180) /
-                           std::max(1.0, Ink::widthOf(words, 18, true)));
-    const Point middle = 0.5 * (window.low + window.high);
-    page.ink.text({middle.x + 0.25 * size, middle.y + 0.25 * size}, words, size, true, Side::Middle, kPale,
-                  kTurn);
-}
-
 } // namespace
+
+void paintWarning(Ink& ink, const Box& box, const std::string& words) {
+    constexpr double kTurn = 35, kLargest = 18;
+    const double wide = Ink::widthOf(toQt(words), kLargest, true);
+    const double size =
+        std::min(kLargest, kLargest * 0.9 * box.width() / std::cos(kTurn * std::numbers::pi / 180) /
+                               std::max(1.0, wide));
+    const Point middle = 0.5 * (box.low + box.high);
+    ink.text({middle.x + 0.25 * size, middle.y + 0.25 * size}, toQt(words), size, true, Side::Middle, kPale,
+             kTurn);
+}
 
 void paintTemplatePage(Ink& ink, const TemplatePlan& plan, const std::vector<Label>& labels,
                        const Tiling& tiling, int row, int column) {
@@ -286,7 +284,7 @@ void paintTemplatePage(Ink& ink, const TemplatePlan& plan, const std::vector<Lab
     drawRuler(ink, tiling.sheet);
     ink.keepWithin(tiling.window);
     if (!plan.warning.empty())
-        drawWarning(page);
+        paintWarning(ink, tiling.window, plan.warning);
     drawPlate(page, kGrey); // where the next sheet lies over it this is what is seen
     ink.keepWithinNoMore();
     ink.keepWithin(page.own());

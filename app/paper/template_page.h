@@ -13,4 +13,7 @@ inline constexpr double kRulerTick = 5;
 void paintTemplatePage(Ink& ink, const TemplatePlan& plan, const std::vector<Label>& labels,
                        const Tiling& tiling, int row, int column);
 
+/// Pale across the box, so that what is drawn over it can be read as well.
+void paintWarning(Ink& ink, const shape::Box& box, const std::string& words);
+
 } // namespace pw::paper

@@ -93,14 +93,16 @@ std::vector<MarkedHole> holesOf(const exchange::CutPlan& cut, const std::vector<
     return holes;
 }
 
-/// Radii of the circles about the origin that stations lie on, each once.
+/// Radii of the circles about the origin that three stations or more lie on, each once.
 std::vector<double> circlesOf(const std::vector<Point>& stations) {
     std::vector<double> radii;
     for (const Point& station : stations) {
         const double r = norm(station);
         constexpr double kSame = 0.05; // mm, less than a line is wide
-        if (r > kSame && std::none_of(radii.begin(), radii.end(),
-                                      [&](double other) { return std::abs(other - r) < kSame; }))
+        const auto same = [&](double other) { return std::abs(other - r) < kSame; };
+        const auto on =
+            std::count_if(stations.begin(), stations.end(), [&](Point other) { return same(norm(other)); });
+        if (r > kSame && on >= 3 && std::none_of(radii.begin(), radii.end(), same))
             radii.push_back(r);
     }
     return radii;

@@ -1,11 +1,13 @@
 #include "app/paper/write_paper.h"
 
 #include "app/engine/write.h"
+#include "app/paper/shop_sheet.h"
 #include "app/paper/template_page.h"
 #include "core/util/write_file.h"
 
 #include <algorithm>
 #include <cctype>
+#include <functional>
 #include <QBuffer>
 #include <QGuiApplication>
 #include <QPageSize>
@@ -41,27 +43,21 @@ bool haveType() {
     return qobject_cast<QGuiApplication*>(QCoreApplication::instance()) != nullptr;
 }
 
-QByteArray pdfOf(const TemplatePlan& plan, const Tiling& tiling, PaperSize size) {
+/// Everything `paint` puts on pages of this size; it gets the paint and what turns the page.
+QByteArray pdfOf(const std::string& title, PaperSize size,
+                 const std::function<void(Ink&, const std::function<void()>&)>& paint) {
     QByteArray bytes;
     QBuffer buffer(&bytes);
     buffer.open(QIODevice::WriteOnly);
     QPdfWriter writer(&buffer);
-    writer.setTitle(QString::fromStdString(plan.title));
+    writer.setTitle(QString::fromStdString(title));
     writer.setCreator(QStringLiteral("platewright"));
     writer.setResolution(static_cast<int>(kPerMm * units::kMmPerInch));
     writer.setPageSize(QPageSize(size == PaperSize::A4 ? QPageSize::A4 : QPageSize::Letter));
     writer.setPageMargins(QMarginsF());
-    const std::vector<Label> labels = placeLabels(plan, tiling);
     QPainter painter(&writer);
-    for (int row = 0; row < tiling.rows(); ++row)
-        for (int column = 0; column < tiling.columns(); ++column) {
-            if (row + column > 0)
-                writer.newPage();
-            painter.save();
-            Ink ink(painter, kPerMm);
-            paintTemplatePage(ink, plan, labels, tiling, row, column);
-            painter.restore();
-        }
+    Ink ink(painter, kPerMm);
+    paint(ink, [&] { writer.newPage(); });
     painter.end();
     return bytes;
 }
@@ -80,11 +76,9 @@ std::vector<std::string> sentencesOf(const Tiling& tiling, PaperSize size) {
     return lines;
 }
 
-} // namespace
-
-util::Result<std::vector<std::string>> writeTemplate(const job::Job& job, const engine::Report& report,
-                                                     const std::filesystem::path& file,
-                                                     const PaperChoices& choices) {
+/// Why there is no paper of this plate, if there is none.
+std::optional<util::Problem> refusal(const job::Job& job, const engine::Report& report,
+                                     const std::filesystem::path& file, const PaperChoices& choices) {
     if (!isPdf(file))
         return util::Problem{file.string(),
                              "not a kind of paper this version writes; name it like plate.pdf"};
@@ -93,8 +87,27 @@ util::Result<std::vector<std::string>> writeTemplate(const job::Job& job, const 
                                      ". " + report.reason + " Add --anyway to write it all the same, marked"};
     if (!report.region || !job.plate.thickness || !report.problems.empty())
         return util::Problem{"plate", "not written: there is no whole plate to draw. " + report.reason};
-    const PaperSize size =
-        choices.size.value_or(job.preferred == units::System::Inch ? PaperSize::Letter : PaperSize::A4);
+    if (!haveType())
+        return util::Problem{"", "not written: this program has no type to write with"};
+    return std::nullopt;
+}
+
+PaperSize sizeFor(const job::Job& job, const PaperChoices& choices) {
+    return choices.size.value_or(job.preferred == units::System::Inch ? PaperSize::Letter : PaperSize::A4);
+}
+
+util::Status writeBytes(const std::filesystem::path& file, const QByteArray& bytes) {
+    return util::writeFileWhole(file, {bytes.constData(), static_cast<std::size_t>(bytes.size())});
+}
+
+} // namespace
+
+util::Result<std::vector<std::string>> writeTemplate(const job::Job& job, const engine::Report& report,
+                                                     const std::filesystem::path& file,
+                                                     const PaperChoices& choices) {
+    if (auto problem = refusal(job, report, file, choices))
+        return *std::move(problem);
+    const PaperSize size = sizeFor(job, choices);
     const TemplatePlan plan = planTemplate(job, report, choices.date.empty() ? today() : choices.date);
     const Tiling tiling = tile(plan.content, boxesOf(plan.holes), size);
     if (tiling.pages() > kMostPages)
@@ -102,14 +115,34 @@ util::Result<std::vector<std::string>> writeTemplate(const job::Job& job, const 
                              "not written: at full size this takes " + std::to_string(tiling.pages()) +
                                  " sheets of " + std::string(nameOf(size)) + ", more than " +
                                  std::to_string(kMostPages) + "; lay it out by its figures instead"};
-    if (!haveType())
-        return util::Problem{"", "not written: this program has no type to write with"};
-    const QByteArray bytes = pdfOf(plan, tiling, size);
-    if (const auto status =
-            util::writeFileWhole(file, {bytes.constData(), static_cast<std::size_t>(bytes.size())});
-        !status)
+    const std::vector<Label> labels = placeLabels(plan, tiling);
+    const QByteArray bytes = pdfOf(plan.title, size, [&](Ink& ink, const std::function<void()>& nextPage) {
+        for (int row = 0; row < tiling.rows(); ++row)
+            for (int column = 0; column < tiling.columns(); ++column) {
+                if (row + column > 0)
+                    nextPage();
+                paintTemplatePage(ink, plan, labels, tiling, row, column);
+            }
+    });
+    if (const auto status = writeBytes(file, bytes); !status)
         return status.problem();
     return sentencesOf(tiling, size);
+}
+
+util::Result<std::vector<std::string>> writeShopSheet(const job::Job& job, const engine::Report& report,
+                                                      const std::filesystem::path& file,
+                                                      const PaperChoices& choices) {
+    if (auto problem = refusal(job, report, file, choices))
+        return *std::move(problem);
+    const PaperSize size = sizeFor(job, choices);
+    const std::string date = choices.date.empty() ? today() : choices.date;
+    const TemplatePlan plan = planTemplate(job, report, date);
+    const QByteArray bytes = pdfOf(plan.title, size, [&](Ink& ink, const std::function<void()>& nextPage) {
+        paintShopSheet(ink, nextPage, job, report, plan, sheetOf(size), date);
+    });
+    if (const auto status = writeBytes(file, bytes); !status)
+        return status.problem();
+    return std::vector<std::string>();
 }
 
 } // namespace pw::paper

@@ -23,4 +23,9 @@ util::Result<std::vector<std::string>> writeTemplate(const job::Job& job, const 
                                                      const std::filesystem::path& file,
                                                      const PaperChoices& choices);
 
+/// PDF of the shop sheet: drawing, figures, checks, order of work. Else as above.
+util::Result<std::vector<std::string>> writeShopSheet(const job::Job& job, const engine::Report& report,
+                                                      const std::filesystem::path& file,
+                                                      const PaperChoices& choices);
+
 } // namespace pw::paper

@@ -274,6 +274,15 @@ TEST_F(Commands, TheTemplateIsAPdfAndSaysHowToPrintIt) {
     EXPECT_EQ(filesIn(), 1);
 }
 
+TEST_F(Commands, TheShopSheetIsAPdfAndOnlyWrittenAnywayWhereThePlateSets) {
+    EXPECT_EQ(run({"sheet", sample("mill_lane_six_pin"), "-o", path("sheet.pdf")}).status, 0);
+    EXPECT_TRUE(read(path("sheet.pdf")).starts_with("%PDF-"));
+    EXPECT_EQ(run({"sheet", sample("mill_lane_six_pin_thin"), "-o", path("thin.pdf")}).status, 1);
+    EXPECT_EQ(filesIn(), 1);
+    EXPECT_EQ(run({"sheet", sample("mill_lane_six_pin_thin"), "-o", path("thin.pdf"), "--anyway"}).status, 0);
+    EXPECT_EQ(filesIn(), 2);
+}
+
 TEST_F(Commands, TheTemplatesPaperFollowsTheJobsUnitOrWhatIsAsked) {
     const std::string inches = sample("mill_lane_three_pin_polygon");
     EXPECT_NE(run({"sheet", inches, "-o", path("a.pdf"), "--template"}).out.find("Letter"),
@@ -307,7 +316,7 @@ TEST_F(Commands, ASheetThatCannotBeMadeExitsTwoAndWritesNothing) {
         EXPECT_NE(o.err.find(why), std::string::npos) << o.err;
     };
     refused({"sheet", job, "-o", path("plate.png"), "--template"}, "plate.pdf");
-    refused({"sheet", job, "-o", path("plate.pdf")}, "--template");
+    refused({"sheet", job, "-o", path("plate.png")}, "plate.pdf");
     refused({"sheet", job, "-o", path("plate.pdf"), "--template", "--paper", "a3"}, "--paper");
     refused({"sheet", job, "-o", path("no/such/folder/plate.pdf"), "--template"}, "no such folder");
     EXPECT_EQ(filesIn(), 0);
