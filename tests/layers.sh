@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
-# The arrows of the house: core <- geometry <- app/engine <- app/cli, app/gui. None points back, and what belongs to
-# one layer stays there.
+# The arrows of the house: core <- geometry <- app/engine <- app/paper <- app/cli, app/gui. None points back, and what
+# belongs to one layer stays there.
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 failed=0
@@ -12,7 +12,9 @@ forbid() { # where, what, why
 }
 forbid core '#include [<"](geometry|app)/' 'core uses nothing above it'
 forbid geometry '#include [<"]app/' 'geometry uses nothing above it'
-forbid app/engine '#include [<"]app/(cli|gui)/' 'the engine knows no screen'
+forbid app/engine '#include [<"]app/(cli|gui|paper)/' 'the engine knows no screen and no paper'
+forbid app/paper '#include [<"]app/(cli|gui)/' 'paper uses the engine and nothing above it'
+forbid app/paper '#include <Q(tWidgets|Widget|Application|MainWindow|Dialog|Print)' 'paper is painted without widgets and without a printer'
 forbid app/cli '#include <Q[A-Z]' 'the command line knows no window'
 forbid 'core geometry app/engine' '#include <Q[A-Z]' 'no Qt below the window'
 forbid 'core app' '#include <(CGAL|Standard_|BRep|gp_|TopoDS|STEPC|XCAF|clipper)' 'meshers, solids and polygon libraries stay in geometry'

@@ -8,10 +8,12 @@
 #include "app/engine/tool.h"
 #include "app/engine/words.h"
 #include "app/engine/write.h"
+#include "app/paper/write_paper.h"
 #include "core/jobfile/json.h"
 #include "core/jobfile/read.h"
 
 #include <algorithm>
+#include <cctype>
 #include <charconv>
 #include <CLI/CLI.hpp>
 #include <filesystem>
@@ -137,6 +139,23 @@ int doWrite(const std::string& file, const std::string& target, bool anyway, con
     return kGood;
 }
 
+int doSheet(const std::string& file, const std::string& target, bool anyway, bool asTemplate,
+            const std::string& paperName, std::ostream& out, std::ostream& err) {
+    paper::PaperChoices choices;
+    choices.anyway = anyway;
+    if (!paperName.empty())
+        choices.size = std::tolower(static_cast<unsigned char>(paperName[0])) == 'a'
+                           ? paper::PaperSize::A4
+                           : paper::PaperSize::Letter;
+    return doWrite(
+        file, target, anyway,
+        [&](const auto& job, const auto& report, const auto& place) {
+            return asTemplate ? paper::writeTemplate(job, report, place, choices)
+                              : paper::writeShopSheet(job, report, place, choices);
+        },
+        out, err);
+}
+
 } // namespace
 
 int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
@@ -181,6 +200,14 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
     CutWords cutWords;
     addCutWords(*cut, cutWords);
     CLI::App* solid = addWriter("solid", "write the plate as a solid", "the file to write, NAME.step");
+    CLI::App* sheet = addWriter("sheet", "write the shop sheet for the bench, or the paper template",
+                                "the file to write, NAME.pdf");
+    bool asTemplate = false;
+    std::string paperName;
+    sheet->add_flag("--template", asTemplate,
+                    "the plate at full size instead, to hang on the pins and punch through");
+    sheet->add_option("--paper", paperName, "a4 or letter; by the job's unit when not said")
+        ->check(CLI::IsMember({"a4", "letter"}, CLI::ignore_case));
     app.require_subcommand(0, 1);
 
     try {
@@ -215,6 +242,8 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
                     return std::vector<std::string>();
                 },
                 out, err);
+        if (sheet->parsed())
+            return doSheet(job, target, anyway, asTemplate, paperName, out, err);
         return openWindow(windowJob.empty() ? std::nullopt : std::optional<std::filesystem::path>(windowJob));
     } catch (const BadInput& bad) {
         err << bad.text;

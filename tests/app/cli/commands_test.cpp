@@ -264,6 +264,64 @@ TEST_F(Commands, EverySampleIsCutInEveryFormatItsProcessAllows) {
     }
 }
 
+TEST_F(Commands, TheTemplateIsAPdfAndSaysHowToPrintIt) {
+    const Outcome o = run({"sheet", sample("mill_lane_six_pin"), "-o", path("plate.pdf"), "--template"});
+    EXPECT_EQ(o.status, 0) << o.err;
+    EXPECT_TRUE(o.err.empty()) << o.err;
+    EXPECT_NE(o.out.find("Wrote " + path("plate.pdf")), std::string::npos) << o.out;
+    EXPECT_NE(o.out.find("A4, one sheet. Print at 100 %"), std::string::npos) << o.out;
+    EXPECT_TRUE(read(path("plate.pdf")).starts_with("%PDF-"));
+    EXPECT_EQ(filesIn(), 1);
+}
+
+TEST_F(Commands, TheShopSheetIsAPdfAndOnlyWrittenAnywayWhereThePlateSets) {
+    EXPECT_EQ(run({"sheet", sample("mill_lane_six_pin"), "-o", path("sheet.pdf")}).status, 0);
+    EXPECT_TRUE(read(path("sheet.pdf")).starts_with("%PDF-"));
+    EXPECT_EQ(run({"sheet", sample("mill_lane_six_pin_thin"), "-o", path("thin.pdf")}).status, 1);
+    EXPECT_EQ(filesIn(), 1);
+    EXPECT_EQ(run({"sheet", sample("mill_lane_six_pin_thin"), "-o", path("thin.pdf"), "--anyway"}).status, 0);
+    EXPECT_EQ(filesIn(), 2);
+}
+
+TEST_F(Commands, TheTemplatesPaperFollowsTheJobsUnitOrWhatIsAsked) {
+    const std::string inches = sample("mill_lane_three_pin_polygon");
+    EXPECT_NE(run({"sheet", inches, "-o", path("a.pdf"), "--template"}).out.find("Letter"),
+              std::string::npos);
+    EXPECT_NE(run({"sheet", inches, "-o", path("b.pdf"), "--template", "--paper", "A4"}).out.find("A4,"),
+              std::string::npos);
+    EXPECT_NE(
+        run({"sheet", sample("mill_lane_six_pin"), "-o", path("c.pdf"), "--template", "--paper", "letter"})
+            .out.find("Letter"),
+        std::string::npos);
+}
+
+TEST_F(Commands, ATemplateOfAPlateThatSetsIsOnlyWrittenAnyway) {
+    std::vector<std::string> words{"sheet", sample("mill_lane_six_pin_thin"), "-o", path("thin.pdf"),
+                                   "--template"};
+    Outcome o = run(words);
+    EXPECT_EQ(o.status, 1);
+    EXPECT_EQ(filesIn(), 0);
+    EXPECT_NE(o.err.find("--anyway"), std::string::npos) << o.err;
+    words.push_back("--anyway");
+    o = run(words);
+    EXPECT_EQ(o.status, 0) << o.err;
+    EXPECT_EQ(filesIn(), 1);
+}
+
+TEST_F(Commands, ASheetThatCannotBeMadeExitsTwoAndWritesNothing) {
+    const std::string job = sample("mill_lane_six_pin");
+    const auto refused = [&](std::vector<std::string> words, const char* why) {
+        const Outcome o = run(std::move(words));
+        EXPECT_EQ(o.status, 2);
+        EXPECT_NE(o.err.find(why), std::string::npos) << o.err;
+    };
+    refused({"sheet", job, "-o", path("plate.png"), "--template"}, "plate.pdf");
+    refused({"sheet", job, "-o", path("plate.png")}, "plate.pdf");
+    refused({"sheet", job, "-o", path("plate.pdf"), "--template", "--paper", "a3"}, "--paper");
+    refused({"sheet", job, "-o", path("no/such/folder/plate.pdf"), "--template"}, "no such folder");
+    EXPECT_EQ(filesIn(), 0);
+}
+
 TEST_F(Commands, BadInputExitsTwoNamesTheFileAndWritesNothing) {
     const std::string good = read(sample("mill_lane_six_pin"));
     const std::vector<std::string> bad = {
