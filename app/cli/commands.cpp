@@ -62,14 +62,14 @@ int statusOf(const engine::Report& report) {
     return engine::mayBeMade(report.grade) ? kGood : kWeak;
 }
 
-int doCheck(const std::string& file, bool json, const std::vector<std::string>& at, std::ostream& out,
-            std::ostream& err) {
+int doCheck(const std::string& file, bool json, bool reasons, const std::vector<std::string>& at,
+            std::ostream& out, std::ostream& err) {
     engine::CheckOptions options;
     for (const std::string& text : at)
         options.at.push_back(parsePlace(text));
     const job::Job job = readJob(file, err);
     const engine::Report report = engine::check(job, options);
-    out << (json ? jobfile::toJson(engine::toTree(report)) : engine::toWords(job, report));
+    out << (json ? jobfile::toJson(engine::toTree(report)) : engine::toWords(job, report, reasons));
     return statusOf(report);
 }
 
@@ -175,6 +175,8 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
     CLI::App* check = app.add_subcommand("check", "say whether the tool holds, and why");
     check->add_option("job", job, "the job file")->required();
     check->add_flag("--json", json, "print the whole report as JSON");
+    bool reasons = false;
+    check->add_flag("--reasons", reasons, "say of every check what it rests on, with its source");
     check->add_option("--at", at, "add the field at a place X,Y (mm, plate coordinates); may be given again")
         ->allow_extra_args(false)
         ->take_all();
@@ -219,7 +221,7 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
     }
     try {
         if (check->parsed())
-            return doCheck(job, json, at, out, err);
+            return doCheck(job, json, reasons, at, out, err);
         if (ladder->parsed())
             return doLadder(job, json, out, err);
         if (tool->parsed())

@@ -214,9 +214,44 @@ std::string checkRows(const Report& report) {
     return "\nChecks, weakest first\n" + weak + strong;
 }
 
+/// A demand or capacity in the check's own unit, as the report keeps it.
+std::string amount(double value, const std::string& unit, System system) {
+    if (unit == "N")
+        return show(units::Force::fromN(value), system);
+    if (unit == "mm")
+        return show(units::Length::fromMm(value), system);
+    if (unit == "MPa")
+        return show(units::Stress::fromMpa(value), system);
+    if (unit == "N.m")
+        return show(units::Torque::fromNm(value), system);
+    return units::number(value) + " " + unit;
+}
+
+/// Every check: margin, demand against capacity, the numbers put in, and where the limit comes from.
+std::string reasonRows(const Report& report) {
+    if (report.checks.empty())
+        return {};
+    const System system = report.preferred;
+    std::string out = "\nChecks, weakest first\n";
+    for (const verdict::Check& check : report.checks) {
+        std::string text = check.title;
+        if (check.margin && check.wanted)
+            text += ", " + marginWords(check, *check.margin, system) + ", " +
+                    marginWords(check, *check.wanted, system) + " wanted";
+        if (check.demand && check.capacity)
+            text += " (" + amount(*check.demand, check.unit, system) + " of " +
+                    amount(*check.capacity, check.unit, system) + ")";
+        text += ". " + check.basis + ".";
+        if (!check.source.empty())
+            text += " Source: " + check.source + ".";
+        out += wrapped("  " + padded(std::string(verdict::wordOf(check.grade)), 12), text);
+    }
+    return out;
+}
+
 } // namespace
 
-std::string toWords(const job::Job& job, const Report& report) {
+std::string toWords(const job::Job& job, const Report& report, bool reasons) {
     std::string out;
     if (!report.title.empty())
         out += wrapped("", report.title) + "\n";
@@ -237,7 +272,7 @@ std::string toWords(const job::Job& job, const Report& report) {
         wrong.push_back(util::toText(p));
     out += list("Needed first", needed, false);
     out += list("Wrong", wrong, false);
-    out += checkRows(report);
+    out += reasons ? reasonRows(report) : checkRows(report);
     out += list("Assumed", report.assumptions, false);
     if (report.plate.field && !report.plate.spread.empty()) {
         std::vector<std::string> lines;

@@ -6,7 +6,8 @@
 
 namespace pw::engine {
 
-/// The report in words for a terminal, UTF-8, lines up to 100 characters.
-std::string toWords(const job::Job& job, const Report& report);
+/// The report in words for a terminal, UTF-8, lines up to 100 characters. `reasons`: every check with demand,
+/// capacity, basis and source, those that hold too.
+std::string toWords(const job::Job& job, const Report& report, bool reasons = false);
 
 } // namespace pw::engine

@@ -420,7 +420,8 @@ void Window::write(const QString& title, const QString& suffix, const QString& f
 }
 
 void Window::writeCut() {
-    write(tr("Cut file"), QStringLiteral(".dxf"), tr("Drawing for the table (*.dxf)"), m_engine.writeCut);
+    write(tr("Cut file"), QStringLiteral(".dxf"), tr("Drawing or program for the table (*.dxf *.svg *.ngc)"),
+          m_engine.writeCut);
 }
 
 void Window::writeSolid() {

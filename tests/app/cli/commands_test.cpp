@@ -70,6 +70,17 @@ TEST_F(Commands, CheckSaysHoldsInWordsAndExitsZero) {
     EXPECT_TRUE(o.err.empty()) << o.err;
 }
 
+TEST_F(Commands, CheckSaysOfEveryMemberWhatItRestsOnWhenAsked) {
+    const Outcome o = run({"check", sample("mill_lane_pull_two_bolt"), "--reasons"});
+    EXPECT_EQ(o.status, 0);
+    std::size_t sources = 0;
+    for (std::size_t at = o.out.find("Source:"); at != std::string::npos; at = o.out.find("Source:", at + 1))
+        ++sources;
+    EXPECT_GE(sources, 12u) << o.out;
+    for (const char* part : {"Puller bolts, 4.5", "Screw, buckling", "Johnson", "Bolt threads in the hub"})
+        EXPECT_NE(o.out.find(part), std::string::npos) << part;
+}
+
 TEST_F(Commands, CheckOfAPlateThatDoesNotHoldExitsOne) {
     EXPECT_EQ(run({"check", sample("mill_lane_six_pin_thin")}).status, 1);
 }
