@@ -21,22 +21,6 @@ using verdict::Grade;
 constexpr int kMostWholeChecks = 14;
 constexpr int kMostWholeTriesAValue = 3, kMostChangesACheck = 2, kMostPlates = 5;
 
-int rankOf(Grade grade) {
-    switch (grade) {
-    case Grade::Holds:
-        return 0;
-    case Grade::Thin:
-        return 1;
-    case Grade::Sets:
-        return 2;
-    case Grade::Incomplete:
-        return 3;
-    case Grade::Breaks:
-        return 4;
-    }
-    return 5;
-}
-
 /// Does it take the plate's bending to know?
 bool hangsOnPlate(const std::string& id) {
     return (id.starts_with("plate.") && id != "plate.ligament") || id == "land.tilt" ||
@@ -121,9 +105,7 @@ private:
             const Report* after = quick ? triedOnSamePlate(trial, value) : tried(trial, value);
             if (!after)
                 return std::nullopt;
-            const auto isGood = [&] {
-                return isMended(*after, check) && rankOf(after->grade) <= rankOf(m_report.grade);
-            };
+            const auto isGood = [&] { return isMended(*after, check) && after->grade <= m_report.grade; };
             if (!isGood())
                 continue;
             if (quick) { // what it leaves of the whole is only known when all of it is checked again

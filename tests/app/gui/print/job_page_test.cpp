@@ -45,8 +45,8 @@ TEST(JobPage, draws_at_the_largest_scale_of_iso_5455_that_fits) {
 }
 
 TEST(JobPage, says_everything_that_is_needed_at_the_bench_on_one_page_of_either_paper) {
-    if (QStandardPaths::findExecutable("pdftotext").isEmpty())
-        GTEST_SKIP() << "no pdftotext to read it with";
+    ASSERT_FALSE(QStandardPaths::findExecutable("pdftotext").isEmpty())
+        << "poppler-utils is needed to read the page";
     QTemporaryDir folder;
     const PageData data = eightPins();
     for (const auto paper : {settings::Paper::A4, settings::Paper::Letter}) {
