@@ -36,8 +36,8 @@ Length stepAt(Length length, System system) {
 
 std::string typed(Length length, System system) {
     return units::plainBlanks(system == System::Inch
-                                  ? units::inchFraction(length)
-                                  : units::number(std::round(length.mm() * 100) / 100, 6) + " mm");
+                                  ? units::writtenInchFraction(length)
+                                  : units::writtenNumber(std::round(length.mm() * 100) / 100, 6) + " mm");
 }
 
 /// From just over `from` to `to` in whole steps.
@@ -262,7 +262,7 @@ public:
             std::vector<std::string> values;
             const double bar = m_job.ram->maxPressure->mpa() * 10;
             for (double p = std::floor(bar * share() / 10) * 10; p >= bar * 0.2 && values.size() < 6; p -= 10)
-                values.push_back(units::number(p, 4) + " bar");
+                values.push_back(units::writtenNumber(p, 4) + " bar");
             add("ram.max_pressure", "Set the ram's valve to %1", values, [](Job& j, const std::string& v) {
                 if (const auto pressure = units::parse<units::Stress>(v))
                     j.ram->maxPressure = *pressure;

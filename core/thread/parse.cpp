@@ -160,9 +160,9 @@ Tail readTail(Reader& in) {
 /// "1-1/4", "5/8", "0.6": as the size stands in a thread's name.
 std::string sizeText(double inches) {
     const std::string text =
-        units::plainBlanks(units::inchFraction(Length::fromInch(inches), Length::fromInch(1e-6)));
+        units::plainBlanks(units::writtenInchFraction(Length::fromInch(inches), Length::fromInch(1e-6)));
     if (text.find('.') != std::string::npos)
-        return units::number(inches, 5);
+        return units::writtenNumber(inches, 5);
     std::string size = text.substr(0, text.size() - 3); // without " in"
     std::replace(size.begin(), size.end(), ' ', '-');
     return size;
@@ -179,7 +179,7 @@ void checkShape(const Thread& t, double leastMm, double mostMm) {
 Unreadable noSuch(const std::string& series, const std::string& size, std::optional<Length> standard) {
     if (!standard)
         return {"there is no " + series + " thread of that size; give its pitch and leave the series out"};
-    return {size + " " + series + " has " + units::number(1 / standard->inch(), 6) +
+    return {size + " " + series + " has " + units::writtenNumber(1 / standard->inch(), 6) +
             " threads per inch; leave the series out if yours is another"};
 }
 
@@ -221,7 +221,7 @@ void resolveUnified(Thread& t, const std::string& typed, const std::string& size
         throw Unreadable{units::quoted(typed) + " is no series we know"};
     }
     checkShape(t, 1, 160);
-    t.name = size + "-" + units::number(1 / t.pitch.inch(), 6) + " " + t.series;
+    t.name = size + "-" + units::writtenNumber(1 / t.pitch.inch(), 6) + " " + t.series;
 }
 
 Thread readInch(Reader& in) {
@@ -280,7 +280,7 @@ Thread readInch(Reader& in) {
         checkShape(t, 5, 160);
         if (t.pitch.inch() < 1.0 / 16.01)
             throw Unreadable{"an ACME thread has 16 threads per inch at the most"};
-        t.name = size + "-" + units::number(1 / t.pitch.inch(), 6) + " ACME";
+        t.name = size + "-" + units::writtenNumber(1 / t.pitch.inch(), 6) + " ACME";
     } else {
         resolveUnified(t, tail.series, size, pitch);
     }
@@ -322,9 +322,9 @@ Thread readMetric(Reader& in) {
         throw Unreadable{"give the pitch in mm after an x"};
     t.leftHand = tail.leftHand;
     checkShape(t, 1, 300);
-    t.name = std::string("M").append(units::number(*diameter, 6));
+    t.name = std::string("M").append(units::writtenNumber(*diameter, 6));
     if (!coarse || !same(t.pitch, *coarse))
-        t.name.append("x").append(units::number(t.pitch.mm(), 6));
+        t.name.append("x").append(units::writtenNumber(t.pitch.mm(), 6));
     return t;
 }
 
@@ -362,9 +362,9 @@ Thread readTrapezoidal(Reader& in) {
     checkShape(t, 7, 300);
     if (t.pitch.mm() < 1.4999)
         throw Unreadable{"a trapezoidal thread has a pitch of 1.5 mm or more"};
-    t.name = "Tr " + units::number(*diameter, 6) + "x" + units::number(t.lead().mm(), 6);
+    t.name = "Tr " + units::writtenNumber(*diameter, 6) + "x" + units::writtenNumber(t.lead().mm(), 6);
     if (t.starts > 1)
-        t.name += " P" + units::number(t.pitch.mm(), 6);
+        t.name += " P" + units::writtenNumber(t.pitch.mm(), 6);
     return t;
 }
 

@@ -95,7 +95,7 @@ std::optional<double> numberOf(const std::string& text) {
 }
 
 util::Problem notANumber(const QString& typed, const char* example) {
-    return {
+    return util::Problem{
         "",
         Words::tr("“%1” is not a number. Type it like %2.").arg(typed, QLatin1String(example)).toStdString()};
 }
@@ -200,8 +200,8 @@ QString withLocalMark(const QString& text, const QLocale& locale) {
     return shown;
 }
 
-QString local(const std::string& text, const QLocale& locale) {
-    return withLocalMark(QString::fromStdString(text), locale);
+QString local(const std::string& text) {
+    return QString::fromStdString(text);
 }
 
 QString shownText(const Tree* value, const Field& field, const QLocale& locale) {
@@ -281,7 +281,7 @@ bool countsInInches(Kind kind, std::string_view text) {
     return false;
 }
 
-QString otherUnit(const Tree* value, const Field& field, const QLocale& locale) {
+QString otherUnit(const Tree* value, const Field& field) {
     const auto kind = unitKind(field.kind);
     if (!kind || !value || *kind == Kind::Angle)
         return {};
@@ -305,7 +305,7 @@ QString otherUnit(const Tree* value, const Field& field, const QLocale& locale) 
     }
     if (*kind == Kind::Length && other == System::Inch)
         shown.replace(QStringLiteral("\u00a0in"), QStringLiteral("″"));
-    return withLocalMark(shown, locale);
+    return shown;
 }
 
 } // namespace pw::gui

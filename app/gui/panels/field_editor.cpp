@@ -120,7 +120,7 @@ bool FieldEditor::wantsAttention() const {
 void FieldEditor::show() {
     const Tree* value = m_document.tree().at(m_field.path);
     const bool empty = !value || value->isNull();
-    m_box->setEcho(m_trouble.isEmpty() ? otherUnit(value, m_field, QLocale()) : QString());
+    m_box->setEcho(m_trouble.isEmpty() ? otherUnit(value, m_field) : QString());
     QString words;
     bool needed = false;
     if (!m_trouble.isEmpty()) {
@@ -144,7 +144,7 @@ void FieldEditor::show() {
         for (const auto& [key, shown] : m_field.choices)
             if (key == assumed)
                 assumed = shown;
-        m_box->setAssumed(withLocalMark(assumed, QLocale()));
+        m_box->setAssumed(assumed);
         m_box->setState(none ? FieldState::Empty : FieldState::Assumed);
     } else if (const auto problem = m_document.problemAt(m_field.path)) {
         m_box->setState(FieldState::NotUnderstood);

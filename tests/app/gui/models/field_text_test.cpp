@@ -80,12 +80,12 @@ TEST(ShownText, gives_a_plain_number_the_unit_it_counts_in) {
 
 TEST(OtherUnit, shows_the_same_figure_on_the_other_side_of_the_inch) {
     const Tree mm("130 mm"), inch("1 in"), force("180-205 lbf"), plain(25.4);
-    EXPECT_EQ(otherUnit(&mm, length(), kPoint), "5.118″");
-    EXPECT_EQ(otherUnit(&inch, length(), kPoint), "25.4\u00a0mm");
-    EXPECT_EQ(otherUnit(&plain, length(), kPoint), "1″");
-    EXPECT_EQ(otherUnit(&force, ofKind(FieldKind::Force), kPoint), "801–912\u00a0N"); // 1 lbf = 4.4482216 N
+    EXPECT_EQ(otherUnit(&mm, length()), "5.118″");
+    EXPECT_EQ(otherUnit(&inch, length()), "25.4\u00a0mm");
+    EXPECT_EQ(otherUnit(&plain, length()), "1″");
+    EXPECT_EQ(otherUnit(&force, ofKind(FieldKind::Force)), "801–912\u00a0N"); // 1 lbf = 4.4482216 N
     const Tree nonsense("20 mmm");
-    EXPECT_EQ(otherUnit(&nonsense, length(), kPoint), "");
+    EXPECT_EQ(otherUnit(&nonsense, length()), "");
 }
 
 } // namespace
