@@ -1,6 +1,8 @@
 #include "app/gui/window.h"
 
 #include "app/engine/mend.h"
+#include "app/gui/help/help_pages.h"
+#include "app/gui/help/help_window.h"
 #include "app/gui/job_files.h"
 #include "app/gui/models/field_text.h"
 #include "app/gui/models/missing_order.h"
@@ -15,6 +17,8 @@
 #include "app/gui/print/print_job.h"
 #include "app/gui/samples.h"
 #include "app/gui/views/plan_view.h"
+#include "app/gui/widgets/check_row.h"
+#include "app/gui/widgets/field_box.h"
 #include "app/gui/widgets/look.h"
 #include "app/gui/widgets/verdict_head.h"
 #include "app/gui/widgets/word_button.h"
@@ -248,6 +252,7 @@ void Window::buildMenu() {
     redo->setShortcuts({QKeySequence(QKeySequence::Redo), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     connect(redo, &QAction::triggered, &m_document->undoStack(), &QUndoStack::redo);
     addAction(redo);
+    add(m_menu, tr("Help"), QKeySequence::HelpContents, [this] { showHelp(); });
     add(m_menu, tr("Preferences…"), QKeySequence::Preferences, [this] { showPreferences(); });
     add(m_menu, tr("Quit"), QKeySequence::Quit, [this] { close(); });
     dressMenus(*this);
@@ -263,6 +268,60 @@ Preferences* Window::showPreferences() {
     m_preferences->raise();
     m_preferences->activateWindow();
     return m_preferences;
+}
+
+namespace {
+
+/// What the help has to say about the widget that has the keyboard.
+QString helpOn(const QWidget* widget) {
+    for (; widget; widget = widget->parentWidget()) {
+        if (const auto* row = qobject_cast<const CheckRow*>(widget))
+            return helpOnCheck(row->check().id);
+        if (const auto* field = qobject_cast<const FieldBox*>(widget))
+            return helpOnField(field->objectName().toStdString());
+        if (qobject_cast<const PlanView*>(widget))
+            return QStringLiteral("window");
+    }
+    return {};
+}
+
+/// The kinds of new job as the help's links name them.
+const std::pair<const char*, NewJob> kNewJobs[] = {{"ring", NewJob::CompressRing},
+                                                   {"bar", NewJob::CompressBar},
+                                                   {"bolts", NewJob::PullBolts},
+                                                   {"strongback", NewJob::PullStrongback}};
+
+const std::pair<const char*, PlanView::View> kViews[] = {{"plain", PlanView::View::Plain},
+                                                         {"stress", PlanView::View::Stress},
+                                                         {"deflection", PlanView::View::Deflection},
+                                                         {"fit", PlanView::View::Fit},
+                                                         {"bent", PlanView::View::Bent}};
+
+} // namespace
+
+HelpWindow* Window::showHelp(const QString& where) {
+    const QString about = where.isEmpty() ? helpOn(QApplication::focusWidget()) : where;
+    if (!m_help) {
+        m_help = new HelpWindow(this);
+        connect(m_help, &HelpWindow::figureAsked, this,
+                [this](const std::string& path) { m_figures->openField(path, true); });
+        connect(m_help, &HelpWindow::viewAsked, this, [this](const QString& name) {
+            for (const auto& [word, view] : kViews)
+                if (name == QLatin1String(word))
+                    m_plan->setView(view);
+        });
+        connect(m_help, &HelpWindow::newAsked, this, [this](const QString& name) {
+            for (const auto& [word, kind] : kNewJobs)
+                if (name == QLatin1String(word))
+                    startNew(newJob(kind, m_units));
+        });
+    }
+    if (!about.isEmpty())
+        m_help->showPage(about);
+    m_help->show();
+    m_help->raise();
+    m_help->activateWindow();
+    return m_help;
 }
 
 void Window::applyPreferences() {

@@ -19,6 +19,7 @@ class QSplitter;
 namespace pw::gui {
 
 class FiguresPanel;
+class HelpWindow;
 class JobFiles;
 class NoticeBar;
 class LowerStrip;
@@ -70,6 +71,8 @@ public:
     void setUnits(units::System system);
     /// Not modal: every choice counts at once, and shows.
     Preferences* showPreferences();
+    /// Beside the job, not over it. `where` as in HelpWindow::showPage; empty: about what has the keyboard.
+    HelpWindow* showHelp(const QString& where = {});
     void print();
     void printPreview();
     bool save();
@@ -118,6 +121,7 @@ private:
     JobFiles* m_files;
     QAction *m_save = nullptr, *m_revert = nullptr;
     QPointer<Preferences> m_preferences;
+    QPointer<HelpWindow> m_help;
     QSplitter* m_splitter;
     FiguresPanel* m_figures;
     Stage* m_stage;

@@ -1,6 +1,7 @@
 #include "tests/app/gui/support/grab.h"
 
 #include "app/gui/document/journal.h"
+#include "app/gui/help/help_window.h"
 #include "app/gui/panels/figures_panel.h"
 #include "app/gui/panels/lower_strip.h"
 #include "app/gui/panels/preferences.h"
@@ -87,6 +88,16 @@ void fileChanged(gui::Window& w) {
 
 QWidget* preferences(gui::Window& w) {
     return w.showPreferences();
+}
+
+/// A page of the help, as tall as it is.
+std::function<QWidget*(gui::Window&)> help(const char* page, int height = 1400) {
+    return [page, height](gui::Window& w) -> QWidget* {
+        gui::HelpWindow* window = w.showHelp(QLatin1String(page));
+        window->resize(window->width(), height);
+        QTest::qWait(50);
+        return window;
+    };
 }
 
 QWidget* jobMenu(gui::Window& w) {
@@ -344,6 +355,12 @@ int grabWindows(const QString& folder, const char* part) {
         {.name = "56_preferences_200", .text = 2, .seen = preferences},
         {.name = "57_job_menu_light", .seen = jobMenu},
         {.name = "58_job_menu_dark", .dark = true, .seen = jobMenu},
+        {.name = "70_help_first_job_light", .seen = help("first_job", 2200)},
+        {.name = "71_help_checks_dark", .dark = true, .seen = help("checks", 1800)},
+        {.name = "72_help_measuring_light", .seen = help("measuring")},
+        {.name = "73_help_cautions_light", .seen = help("cautions", 900)},
+        {.name = "74_help_cautions_dark_200", .dark = true, .text = 2, .seen = help("cautions", 1300)},
+        {.name = "75_help_window_light", .seen = help("window", 900)},
         {.name = "12_1920_light",
          .size = {1920, 1080},
          .set = [](gui::Window& w) { w.figures().openGroup("wanted"); }},
