@@ -71,6 +71,9 @@ QStringList languages() {
 
 bool speak(const QString& code) {
     bringTranslations();
+    setTongue({});
+    if (spoken())
+        QCoreApplication::removeTranslator(spoken().get());
     Tongue tongue{nullptr, markOf(QLocale())};
     bool found = code == QLatin1String("en");
     for (const QString& folder : folders()) {

@@ -131,7 +131,8 @@ void FieldEditor::show() {
         m_box->setAssumed({});
         // The box already says "needed", the label what; what is left is how to get it.
         const qsizetype stop = words.indexOf(QStringLiteral(". "));
-        if (words.startsWith(QStringLiteral("Needed:")) && stop > 0)
+        const QString needs = QString::fromStdString(say("Needed: %1.")).section(QLatin1Char('%'), 0, 0);
+        if (words.startsWith(needs) && stop > 0)
             words = words.mid(stop + 2);
         if (words.isEmpty())
             words = m_field.how;

@@ -1,7 +1,7 @@
 #include "core/units/format.h"
 
-#include "tests/support/other_tongue.h"
 #include "core/units/parse.h"
+#include "tests/support/other_tongue.h"
 
 #include <cmath>
 #include <gtest/gtest.h>

@@ -1,5 +1,7 @@
 #include "app/gui/models/field_text.h"
 
+#include "tests/support/other_tongue.h"
+
 #include <gtest/gtest.h>
 
 namespace pw::gui {
@@ -69,6 +71,13 @@ TEST(DecimalComma, is_shown_but_not_in_threads_and_names) {
     EXPECT_EQ(shownText(&size, length(), kComma), "12,7 mm");
     EXPECT_EQ(shownText(&thread, ofKind(FieldKind::Thread), kComma), "M20x1.5");
     EXPECT_EQ(withLocalMark("1,690 lbf and .030 in", kComma), "1\u00a0690 lbf and ,030 in");
+}
+
+TEST(DecimalComma, is_in_the_other_unit_too) {
+    const testing::OtherTongue comma;
+    const Tree mm("130 mm"), thin("2.5 mm");
+    EXPECT_EQ(otherUnit(&mm, length()), "5,118″");
+    EXPECT_EQ(otherUnit(&thin, length()), "0,0984″"); // 2.5 / 25.4
 }
 
 TEST(ShownText, gives_a_plain_number_the_unit_it_counts_in) {
