@@ -106,7 +106,7 @@ public:
         for (const material::StockThickness& stock : material::stockThicknesses(m_job.preferred))
             if (stock.thickness > *m_job.plate.thickness && stock.thickness / *m_job.plate.thickness >= least)
                 values.push_back(stock.label);
-        add("plate.thickness", "Use %1 plate", values,
+        add("plate.thickness", say("Use %1 plate"), values,
             [](Job& j, const std::string& v) { j.plate.thickness = lengthOf(v); });
     }
 

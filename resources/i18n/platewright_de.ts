@@ -4217,6 +4217,10 @@
         <source>free</source>
         <translation>frei</translation>
     </message>
+    <message>
+        <source>Use %1 plate</source>
+        <translation>Eine Platte von %1 nehmen</translation>
+    </message>
 </context>
 <context>
     <name>pw::gui::BentView</name>
@@ -4823,7 +4827,7 @@
     </message>
     <message>
         <source>It sits on</source>
-        <translation>Es sitzt auf</translation>
+        <translation>Art des Sitzes</translation>
     </message>
     <message>
         <source>Nobody knows how tight nearly every hub is. Leave the figures empty then: wrench or ram decides.</source>
@@ -4831,15 +4835,15 @@
     </message>
     <message>
         <source>A straight shaft, pressed</source>
-        <translation>Gerader Welle, aufgepresst</translation>
+        <translation>Gerade Welle, aufgepresst</translation>
     </message>
     <message>
         <source>A taper</source>
-        <translation>Einem Kegel</translation>
+        <translation>Kegel</translation>
     </message>
     <message>
         <source>A loose fit, held by rust</source>
-        <translation>Losem Sitz, durch Rost fest</translation>
+        <translation>Loser Sitz, durch Rost fest</translation>
     </message>
     <message>
         <source>Shaft across</source>
@@ -6098,11 +6102,11 @@
     </message>
     <message>
         <source>set, in</source>
-        <translation>Rest, in</translation>
+        <translation>Rest in</translation>
     </message>
     <message>
         <source>set, mm</source>
-        <translation>Rest, mm</translation>
+        <translation>Rest mm</translation>
     </message>
     <message>
         <source>lb</source>
@@ -6616,7 +6620,7 @@
     </message>
     <message>
         <source>A straight shaft, pressed</source>
-        <translation>Gerader Welle, aufgepresst</translation>
+        <translation>Gerade Welle, aufgepresst</translation>
     </message>
     <message>
         <source>Ø%1</source>
