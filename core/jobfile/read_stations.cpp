@@ -1,5 +1,7 @@
 #include "core/jobfile/sections.h"
 
+#include "core/util/say.h"
+
 #include <algorithm>
 
 namespace pw::jobfile {
@@ -21,13 +23,13 @@ void readAt(FieldReader& figures, job::Stations& stations) {
         return;
     for (const std::string_view other : {"circle", "start"})
         if (figures.has(other))
-            figures.problem(other, "both \"at\" and \"" + std::string(other) +
-                                       "\" say where the stations are; take one of them out");
+            figures.problem(
+                other,
+                say("both \"at\" and \"%1\" say where the stations are; take one of them out", {other}));
     if (stations.count && !stations.at.empty() &&
         static_cast<std::size_t>(*stations.count) != stations.at.size())
-        figures.problem("count", std::to_string(*stations.count) + " stations, but \"at\" lists " +
-                                     std::to_string(stations.at.size()) +
-                                     "; take \"count\" out or correct it");
+        figures.problem("count", say("%1 stations, but \"at\" lists %2; take \"count\" out or correct it",
+                                     {*stations.count, stations.at.size()}));
 }
 
 } // namespace
@@ -49,10 +51,10 @@ void readStations(FieldReader& figures, job::Stations& stations) {
     if (stations.loaded.empty())
         return;
     if (count && stations.loaded.size() != *count)
-        figures.problem("loaded", "has " + std::to_string(stations.loaded.size()) + " entries for " +
-                                      std::to_string(*count) + " stations; one is needed for each");
+        figures.problem("loaded", say("has %1 entries for %2 stations; one is needed for each",
+                                      {stations.loaded.size(), *count}));
     else if (std::ranges::find(stations.loaded, true) == stations.loaded.end())
-        figures.problem("loaded", "no station is loaded; at least one must be true");
+        figures.problem("loaded", say("no station is loaded; at least one must be true"));
     else
         return;
     stations.loaded.clear();
@@ -62,7 +64,7 @@ void readLoad(FieldReader& figures, job::Load& load) {
     figures.range("total", load.total, kForce);
     figures.numbers("share", load.share, 0, 1e6, kMostStations);
     if (!load.share.empty() && std::ranges::all_of(load.share, [](double share) { return share == 0; })) {
-        figures.problem("share", "every share is 0; at least one station must carry something");
+        figures.problem("share", say("every share is 0; at least one station must carry something"));
         load.share.clear();
     }
 }

@@ -1,6 +1,7 @@
 #include "core/plate/plastic.h"
 
 #include "core/util/require.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <cmath>
@@ -172,7 +173,7 @@ util::Result<PlasticPath> solvePlastic(const PlateModel& model, double thickness
     Stepper elasticStepper(model, thickness, elasticSteel, right);
     State elastic;
     if (!elasticStepper.toFactor(elasticStepper.atRest(), 1, elastic))
-        return util::Problem{"plate", "the plate's stiffness has no solution"};
+        return util::Problem{"plate", say("the plate's stiffness has no solution")};
     const double first = firstLayerYield(elastic, steel);
     util::require(first > 0, "a load that bends nothing");
     const double elasticDeflection = elasticStepper.workDeflection(elastic.unknowns);
@@ -255,7 +256,7 @@ util::Result<PlasticPath> solvePlastic(const PlateModel& model, double thickness
         stride = std::min(stride * 1.3, kLargestStride);
     }
     if (path.curve.size() < 3)
-        return util::Problem{"plate", "the bending past yield could not be followed"};
+        return util::Problem{"plate", say("the bending past yield could not be followed")};
     path.factorisations = stepper.factorisations() + elasticStepper.factorisations();
     return path;
 }

@@ -26,7 +26,7 @@ public:
             return QStringLiteral("?");
         if (system == units::System::Inch) {
             QString text = QString::fromStdString(units::inchFraction(*value));
-            return withLocalMark(text.replace(QStringLiteral("\u00a0in"), QStringLiteral("″")), QLocale());
+            return text.replace(QStringLiteral("\u00a0in"), QStringLiteral("″"));
         }
         return local(units::number(std::round(value->mm() * 100) / 100, 6));
     }

@@ -120,7 +120,7 @@ bool FieldEditor::wantsAttention() const {
 void FieldEditor::show() {
     const Tree* value = m_document.tree().at(m_field.path);
     const bool empty = !value || value->isNull();
-    m_box->setEcho(m_trouble.isEmpty() ? otherUnit(value, m_field, QLocale()) : QString());
+    m_box->setEcho(m_trouble.isEmpty() ? otherUnit(value, m_field) : QString());
     QString words;
     bool needed = false;
     if (!m_trouble.isEmpty()) {
@@ -131,7 +131,8 @@ void FieldEditor::show() {
         m_box->setAssumed({});
         // The box already says "needed", the label what; what is left is how to get it.
         const qsizetype stop = words.indexOf(QStringLiteral(". "));
-        if (words.startsWith(QStringLiteral("Needed:")) && stop > 0)
+        const QString needs = QString::fromStdString(say("Needed: %1.")).section(QLatin1Char('%'), 0, 0);
+        if (words.startsWith(needs) && stop > 0)
             words = words.mid(stop + 2);
         if (words.isEmpty())
             words = m_field.how;
@@ -144,7 +145,7 @@ void FieldEditor::show() {
         for (const auto& [key, shown] : m_field.choices)
             if (key == assumed)
                 assumed = shown;
-        m_box->setAssumed(withLocalMark(assumed, QLocale()));
+        m_box->setAssumed(assumed);
         m_box->setState(none ? FieldState::Empty : FieldState::Assumed);
     } else if (const auto problem = m_document.problemAt(m_field.path)) {
         m_box->setState(FieldState::NotUnderstood);

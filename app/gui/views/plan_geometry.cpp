@@ -348,11 +348,11 @@ double stepped(PlanPart part, double value, int direction, units::System system,
 
 std::string typedFigure(PlanPart part, double value, units::System system) {
     if (part == PlanPart::Start)
-        return units::number(std::round(value * 10) / 10, 6) + " deg";
+        return units::writtenNumber(std::round(value * 10) / 10, 6) + " deg";
     if (system == units::System::Metric)
-        return units::number(std::round(value * 100) / 100, 8) + " mm";
+        return units::writtenNumber(std::round(value * 100) / 100, 8) + " mm";
     // A no-break space is for reading; a file gets a plain one.
-    return units::plainBlanks(units::inchFraction(units::Length::fromMm(value)));
+    return units::plainBlanks(units::writtenInchFraction(units::Length::fromMm(value)));
 }
 
 double scaleBarMm(double scale, double most, units::System system) {

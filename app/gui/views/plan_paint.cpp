@@ -403,7 +403,7 @@ QString PlanView::figure(double mm) const {
     QString text = QString::fromStdString(units::inchFraction(units::Length::fromMm(mm)));
     text.replace(QStringLiteral("\u00a0in"), QStringLiteral("″"))
         .replace(QStringLiteral(" in"), QStringLiteral("″"));
-    return withLocalMark(text, QLocale());
+    return text;
 }
 
 std::optional<DimensionNote> PlanView::noteFor(PlanPart part) const {
