@@ -198,10 +198,10 @@ TEST_F(WholeJob, five_thousand_edits_leave_no_trace_once_undone) {
         double low, high;
     };
     constexpr std::array<Figure, 9> kFigures{{{"plate.thickness", 4, 30},
-                                              {"plate.outline.diameter", 140, 220},
+                                              {"plate.outline.diameter", 160, 220},
                                               {"plate.bore", 20, 30},
-                                              {"stations.circle", 90, 130},
-                                              {"stations.access_hole", 18, 40},
+                                              {"stations.circle", 95, 120},
+                                              {"stations.access_hole", 18, 32},
                                               {"screw.washer_outside", 30, 60},
                                               {"screw.engagement", 5, 40},
                                               {"travel.compress_further", 0, 25},
@@ -244,7 +244,7 @@ TEST_F(WholeJob, five_thousand_edits_leave_no_trace_once_undone) {
             ++edits;
         }
         QCoreApplication::processEvents();
-        if (step % 100 == 0)
+        if (step % 200 == 0)
             settle();
         if (edits > kEdits / 5 && warmMb == 0)
             warmMb = residentMb();
