@@ -6,6 +6,7 @@
 #include "app/engine/write.h"
 #include "app/gui/document/journal.h"
 #include "app/gui/settings/languages.h"
+#include "app/gui/widgets/roles.h"
 #include "app/gui/window.h"
 
 #include <QApplication>
@@ -30,11 +31,14 @@ int run(int argc, char** argv, std::optional<std::filesystem::path> job) {
     engine.writeCut = engine::writeCut;
     engine.writeSolid = engine::writeSolid;
     settings::speakChosenLanguage();
+    teachRoles();
     Window window(engine);
     window.show();
     window.keepIn(Journal::standardFolder());
     if (job)
         window.openFile(*job);
+    else if (settings::isFirstStart())
+        window.welcome();
     return QApplication::exec();
 }
 

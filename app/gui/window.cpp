@@ -324,6 +324,12 @@ HelpWindow* Window::showHelp(const QString& where) {
     return m_help;
 }
 
+void Window::welcome() {
+    m_notice->ask(
+        tr("New here? The help walks through a first job, figure by figure. F1 opens it at any time."),
+        {{tr("A first job"), [this] { showHelp(QStringLiteral("first_job")); }}});
+}
+
 void Window::applyPreferences() {
     setUnits(settings::unitSystem());
     m_plan->setSnap(settings::snapStepMm(m_units));

@@ -73,6 +73,8 @@ public:
     Preferences* showPreferences();
     /// Beside the job, not over it. `where` as in HelpWindow::showPage; empty: about what has the keyboard.
     HelpWindow* showHelp(const QString& where = {});
+    /// Offers the walk through a first job.
+    void welcome();
     void print();
     void printPreview();
     bool save();

@@ -103,6 +103,13 @@ void setLanguage(const QString& code) {
 
 // --- Session
 
+bool isFirstStart() {
+    auto kept = session();
+    const bool first = !kept.contains(QStringLiteral("started"));
+    kept.setValue(QStringLiteral("started"), true);
+    return first;
+}
+
 void forgetSession() {
     session().clear();
 }

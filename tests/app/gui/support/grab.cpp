@@ -149,6 +149,26 @@ int grabWindows(const QString& folder, const char* part) {
     QDir().mkpath(folder);
     using View = gui::PlanView::View;
     const std::vector<Shot> shots{
+        {.name = "readme_window",
+         .set = [](gui::Window& w) { w.figures().openField("stations.circle", false); },
+         .sample = "mill_lane_six_pin"},
+        {.name = "readme_sets_dark",
+         .dark = true,
+         .set =
+             [](gui::Window& w) {
+                 thickness(w, "4 mm");
+                 w.plan().setView(View::Stress);
+                 w.figures().openGroup("steel");
+             },
+         .sample = "mill_lane_six_pin"},
+        {.name = "readme_bent",
+         .set =
+             [](gui::Window& w) {
+                 thickness(w, "4 mm");
+                 w.plan().setView(View::Bent);
+             },
+         .sample = "mill_lane_six_pin"},
+        {.name = "readme_help", .seen = help("first_job", 760)},
         {.name = "01_light_holds",
          .set = [](gui::Window& w) { w.figures().openField("stations.circle", true); }},
         {.name = "02_dark_sets_stress",
