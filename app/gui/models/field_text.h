@@ -32,6 +32,9 @@ QString otherUnit(const jobfile::Tree* value, const Field& field, const QLocale&
 /// Text for people from the engine's or the formatter's text.
 QString local(const std::string& text, const QLocale& locale = QLocale());
 
+/// A length without its unit where that is mm: "12.5", "1 1/16″".
+QString shortLength(double mm, units::System system);
+
 /// Does the text count in inches, pounds and the like?
 bool countsInInches(units::Kind kind, std::string_view text);
 
