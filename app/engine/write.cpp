@@ -1,5 +1,6 @@
 #include "app/engine/write.h"
 
+#include "app/engine/cut_preview.h"
 #include "core/job/assumed.h"
 #include "core/thread/thread.h"
 #include "core/util/say.h"
@@ -45,17 +46,6 @@ util::Result<shape::Region> plateToWrite(const job::Job& job, const Report& repo
         return util::Problem{"plate",
                              say("not written: there is no whole plate to write. %1", {report.reason})};
     return *report.region;
-}
-
-exchange::CutSettings settingsOf(const job::Job& job, const job::Assumed& assumed) {
-    exchange::CutSettings settings;
-    settings.process = assumed.process;
-    settings.thickness = *job.plate.thickness;
-    settings.kerf = assumed.habits.kerf;
-    settings.growth = assumed.habits.growth;
-    if (const auto thread = thread::parse(job.plate.boreThread); !job.plate.boreThread.empty() && thread)
-        settings.tappedBore = exchange::TappedBore{thread->name, thread::tappingDrill(*thread)};
-    return settings;
 }
 
 /// What the choices ask of a format that it cannot carry.
@@ -150,7 +140,7 @@ util::Result<std::vector<std::string>> writeCutFile(const job::Job& job, const R
     if (!region)
         return region.problem();
     const job::Assumed assumed = job::assume(job);
-    const exchange::CutSettings settings = settingsOf(job, assumed);
+    const exchange::CutSettings settings = cutSettingsOf(job, assumed);
     const std::string warning = warningOf(report);
     std::vector<std::string> sentences;
     util::Result<std::string> text = std::string();

@@ -3,6 +3,7 @@
 #include "app/engine/check.h"
 #include "app/engine/ladder.h"
 #include "app/engine/mend.h"
+#include "app/engine/tool.h"
 #include "app/engine/write.h"
 #include "app/gui/document/journal.h"
 #include "app/gui/settings/languages.h"
@@ -28,6 +29,7 @@ int run(int argc, char** argv, std::optional<std::filesystem::path> job) {
     engine.ladder = [](const job::Job& j, const engine::CheckOptions& options) {
         return engine::ladder(j, options);
     };
+    engine.tryTool = engine::tryTool;
     engine.writeCut = engine::writeCut;
     engine.writeSolid = engine::writeSolid;
     settings::speakChosenLanguage();

@@ -17,6 +17,7 @@
 #include "app/gui/print/print_job.h"
 #include "app/gui/samples.h"
 #include "app/gui/views/plan_view.h"
+#include "app/gui/views/section_view.h"
 #include "app/gui/widgets/check_row.h"
 #include "app/gui/widgets/field_box.h"
 #include "app/gui/widgets/look.h"
@@ -119,9 +120,16 @@ Window::Window(Engine engine, Questions questions)
     connect(m_top, &TopBar::unitsChosen, this, &Window::setUnits);
     connect(m_top, &TopBar::cutFile, this, &Window::writeCut);
     connect(m_top, &TopBar::solid, this, &Window::writeSolid);
-    connect(m_plan, &PlanView::picked, this, [this](PlanPart part) { m_figures->openPart(part); });
+    connect(m_plan, &PlanView::picked, this,
+            [this](PlanPart part, std::size_t row) { m_figures->openPart(part, row); });
+    connect(m_plan, &PlanView::added, this, [this](const std::string& row) { m_figures->openRow(row); });
     connect(m_figures, &FiguresPanel::fieldEntered, m_plan, &PlanView::light);
     connect(m_verdict, &VerdictPanel::checkPicked, m_plan, &PlanView::showPlaces);
+    connect(m_verdict, &VerdictPanel::checkOpened, this, [this](const std::string& id) {
+        const CheckPlace place = placeOfCheck(id);
+        m_plan->light(place.part);
+        strip().section()->light(place);
+    });
     connect(m_verdict, &VerdictPanel::mendAsked, this, &Window::mend);
     connect(m_verdict, &VerdictPanel::fieldAsked, this,
             [this](const std::string& path) { m_figures->openField(path, true); });
@@ -241,6 +249,8 @@ void Window::buildMenu() {
     add(m_menu, tr("Save as…"), QKeySequence::SaveAs, [this] { saveAs(); });
     m_revert = add(m_menu, tr("Back to what is saved"), {}, [this] { m_files->revert(); });
     m_menu->addSeparator();
+    if (m_engine.tryTool)
+        add(m_menu, tr("Try a tool you have…"), {}, [this] { tryTool(); });
     add(m_menu, tr("Print preview…"), {}, [this] { printPreview(); });
     add(m_menu, tr("Print…"), QKeySequence::Print, [this] { print(); });
     m_menu->addSeparator();
@@ -496,6 +506,13 @@ void Window::writeSolid() {
 PageData Window::page() const {
     QString file = m_document->path().empty() ? QString() : fileName(m_document->path());
     return {m_document->tree(), m_document->job(), m_report, m_units, m_document->name(), file};
+}
+
+ToolDialog* Window::tryTool() {
+    auto* dialog = new ToolDialog(*m_document, m_units, m_engine.tryTool, m_questions, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+    return dialog;
 }
 
 void Window::print() {

@@ -3,6 +3,7 @@
 #include "app/gui/document/checker.h"
 #include "app/gui/document/document.h"
 #include "app/gui/document/ladder_finder.h"
+#include "app/gui/panels/tool_dialog.h"
 #include "app/gui/questions.h"
 #include "app/gui/settings/settings.h"
 
@@ -38,7 +39,8 @@ struct Engine {
     CheckFunction check;
     WriteFunction writeCut, writeSolid;
     LadderFunction ladder{};
-    MendFunction mend{}; ///< empty: nothing is looked for
+    MendFunction mend{};    ///< empty: nothing is looked for
+    ToolFunction tryTool{}; ///< empty: not offered
 };
 
 /// One window, one job.
@@ -75,6 +77,8 @@ public:
     HelpWindow* showHelp(const QString& where = {});
     /// Offers the walk through a first job.
     void welcome();
+    /// Asks whether a tool that exists already would do. Closed, it is deleted.
+    ToolDialog* tryTool();
     void print();
     void printPreview();
     bool save();

@@ -55,4 +55,12 @@ std::optional<Length> leastBurnedHole(Process process, Length thickness) {
     throw util::Bug("a process that neither burns nor drills");
 }
 
+std::vector<int> holesForTheDrill(const Plate& plate) {
+    std::vector<int> drilled;
+    for (std::size_t i = 0; i < plate.holes.size(); ++i)
+        if (plate.holes[i].drilled)
+            drilled.push_back(static_cast<int>(i));
+    return drilled;
+}
+
 } // namespace pw::job

@@ -15,6 +15,7 @@ constexpr Word<job::OutlineShape> kOutlines[] = {{"disc", job::OutlineShape::Dis
                                                  {"rectangle", job::OutlineShape::Rectangle},
                                                  {"polygon", job::OutlineShape::Polygon}};
 constexpr Word<bool> kBarEnds[] = {{"square", false}, {"round", true}};
+constexpr Word<bool> kMade[] = {{"by size", false}, {"drilled", true}};
 constexpr Word<job::FileTest> kFileTests[] = {{"bites", job::FileTest::Bites},
                                               {"skates", job::FileTest::Skates}};
 constexpr Word<job::BendTest> kBendTests[] = {{"bent", job::BendTest::Bent},
@@ -45,6 +46,7 @@ bool readHole(FieldReader& figures, job::ExtraHole& hole) {
     const bool placed = figures.need("at", hole.at);
     figures.quantity("diameter", hole.diameter, kSize);
     readHoleForm(figures, hole.form);
+    figures.choice("made", hole.drilled, kMade);
     return placed;
 }
 

@@ -3,10 +3,13 @@
 #include "core/util/say.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace pw::jobfile {
 
 namespace {
+
+constexpr std::size_t kMostReadings = 1000;
 
 /// How many stations the figures speak of, if they say.
 std::optional<std::size_t> countOf(const job::Stations& stations) {
@@ -32,6 +35,36 @@ void readAt(FieldReader& figures, job::Stations& stations) {
                                      {*stations.count, stations.at.size()}));
 }
 
+/// [1, 2], [2, 3]: which two pins the calipers lay on.
+bool readPins(FieldReader& figures, job::PinReading& reading) {
+    std::vector<double> pins;
+    if (!figures.has("pins"))
+        return figures.missing("pins");
+    const std::size_t before = figures.problemCount();
+    figures.numbers("pins", pins, 1, kMostStations, 2);
+    if (figures.problemCount() != before)
+        return false;
+    if (pins.size() != 2 || pins[0] != std::floor(pins[0]) || pins[1] != std::floor(pins[1]) ||
+        pins[0] == pins[1]) {
+        figures.problem("pins", "must be the numbers of two pins, like [1, 2]");
+        return false;
+    }
+    reading.first = static_cast<int>(pins[0]);
+    reading.second = static_cast<int>(pins[1]);
+    return true;
+}
+
+bool readPinReading(FieldReader& figures, job::PinReading& reading) {
+    const bool named = readPins(figures, reading);
+    figures.quantity("over", reading.over, kSize);
+    figures.quantity("between", reading.between, kSize);
+    if (reading.over && reading.between && *reading.between >= *reading.over) {
+        figures.problem("between", "must be less than \"over\"; are the two swapped?");
+        return false;
+    }
+    return named;
+}
+
 } // namespace
 
 void readStations(FieldReader& figures, job::Stations& stations) {
@@ -46,6 +79,7 @@ void readStations(FieldReader& figures, job::Stations& stations) {
     figures.quantity("keeper", stations.keeper, kSize);
     figures.quantity("pin", stations.pin, kSize);
     figures.quantity("pin_end", stations.pinEnd, kSizeOrZero);
+    figures.rows("readings", stations.readings, kMostReadings, readPinReading);
     figures.flags("loaded", stations.loaded, kMostStations);
     const auto count = countOf(stations);
     if (stations.loaded.empty())

@@ -209,6 +209,17 @@ QString local(const std::string& text) {
     return QString::fromStdString(text);
 }
 
+QString shortLength(double mm, System system) {
+    const double rounded = std::round(mm * 100) / 100;
+    if (system == System::Metric)
+        return local(units::number(rounded == 0 ? 0 : rounded, 6));
+    QString text = QString::fromStdString(units::inchFraction(units::Length::fromMm(std::abs(mm))));
+    text.replace(QStringLiteral("\u00a0in"), QStringLiteral("″"))
+        .replace(QStringLiteral(" in"), QStringLiteral("″"));
+    const bool nothing = text.startsWith(QStringLiteral("0″"));
+    return mm < 0 && !nothing ? QLatin1Char('-') + text : text;
+}
+
 QString shownText(const Tree* value, const Field& field, const QLocale& locale) {
     if (!value || value->isNull())
         return {};

@@ -33,6 +33,9 @@ QString otherUnit(const jobfile::Tree* value, const Field& field);
 /// (core/util/say.h); that of a text out of the job is put in by withLocalMark.
 QString local(const std::string& text);
 
+/// A length without its unit where that is mm: "12.5", "1 1/16″".
+QString shortLength(double mm, units::System system);
+
 /// Does the text count in inches, pounds and the like?
 bool countsInInches(units::Kind kind, std::string_view text);
 
