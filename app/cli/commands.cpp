@@ -67,7 +67,10 @@ int doCheck(const std::string& file, bool json, bool reasons, const std::vector<
 
 int doLadder(const std::string& file, bool json, std::ostream& out, std::ostream& err) {
     const job::Job job = readJob(file, err);
-    const engine::Ladder ladder = engine::ladder(job);
+    engine::Ladder ladder = engine::ladder(job);
+    const std::filesystem::path rack = engine::rackFileOf(job, file);
+    if (std::error_code error; !rack.empty() && std::filesystem::exists(rack, error))
+        engine::markOnRack(ladder, readRackFile(rack, err));
     out << (json ? jobfile::toJson(engine::toTree(ladder)) : engine::toWords(ladder, job.preferred));
     return ladder.thinnestThatHolds.empty() ? kWeak : kGood;
 }

@@ -37,7 +37,8 @@ int doRack(const std::string& jobFile, const std::string& rackFile, const std::s
     const std::filesystem::path file =
         rackFile.empty() ? engine::rackFileOf(job, jobFile) : std::filesystem::path(rackFile);
     if (file.empty())
-        throw BadInput{jobFile + ": no rack is named. Give --rack FILE, or name one in the job under \"rack\".\n"};
+        throw BadInput{jobFile +
+                       ": no rack is named. Give --rack FILE, or name one in the job under \"rack\".\n"};
     const rack::RackReading rack = readRackFile(file, err);
     engine::RackOptions options;
     if (!prefer.empty())

@@ -49,9 +49,7 @@ public:
     }
 
 private:
-    double step(bool fine) const {
-        return m_inch ? units::kMmPerInch / (fine ? 16 : 8) : fine ? 0.5 : 2.0;
-    }
+    double step(bool fine) const { return m_inch ? units::kMmPerInch / (fine ? 16 : 8) : fine ? 0.5 : 2.0; }
     bool m_inch;
 };
 
@@ -183,8 +181,9 @@ private:
         // Easy for the pick where the land allows it, but no wider than a third over what the keeper needs.
         const double easy = job.work == job::Work::Pull ? least : std::min(least + 3, most);
         m_start.hole = std::max(rounding.up(least, true), rounding.down(easy, true));
-        m_all.rules.push_back(say("Access holes pass the keeper or bolt with room and leave a land of 1 mm beside layout "
-                                  "error and growth (common practice, no published source)."));
+        m_all.rules.push_back(
+            say("Access holes pass the keeper or bolt with room and leave a land of 1 mm beside layout "
+                "error and growth (common practice, no published source)."));
         return true;
     }
 
@@ -192,9 +191,10 @@ private:
         const job::Job& job = m_start.job;
         const Rounding rounding(job.preferred);
         const loadpath::Setup setup = loadpath::setUp(job);
-        const auto thread = job.screw ? thread::parse(job.screw->thread)
-                                      : util::Result<thread::Thread>(util::Problem{});
-        const auto rod = job.ram ? thread::parse(job.ram->rod) : util::Result<thread::Thread>(util::Problem{});
+        const auto thread =
+            job.screw ? thread::parse(job.screw->thread) : util::Result<thread::Thread>(util::Problem{});
+        const auto rod =
+            job.ram ? thread::parse(job.ram->rod) : util::Result<thread::Thread>(util::Problem{});
         const bool tapped = !job.plate.boreThread.empty();
         if (tapped || (!thread && !rod)) {
             if (!tapped && !job.plate.bore) {
@@ -206,7 +206,8 @@ private:
         }
         const double screw = thread ? thread->diameter.mm() : rod->diameter.mm();
         m_start.bore = rounding.up(clearanceHole(screw), true);
-        m_all.rules.push_back(say("The bore is the screw's clearance hole, ISO 273 medium series (from memory)."));
+        m_all.rules.push_back(
+            say("The bore is the screw's clearance hole, ISO 273 medium series (from memory)."));
         if (thread)
             addWashers(*thread, setup);
         return true;
@@ -224,13 +225,16 @@ private:
                             : hexagon ? 0.95 * hexagon->nutAcrossFlats.mm()
                                       : 1.4 * thread.diameter.mm();
         const double thick = inch ? 3 * units::kMmPerInch / 8 : 10;
-        // Wider than the nut face and twice its thickness it carries nothing there (MODEL of the centre bearing).
+        // Wider than the nut face and twice its thickness it carries nothing there (MODEL of the centre
+        // bearing).
         const double outside = rounding.down(std::min(face + 2 * thick, most), true);
-        if (outside >= m_start.bore + 2 * thick && (m_start.washers.empty() || outside > m_start.washers[0].outside))
+        if (outside >= m_start.bore + 2 * thick &&
+            (m_start.washers.empty() || outside > m_start.washers[0].outside))
             m_start.washers.push_back({outside, thick, true});
         if (!m_start.washers.empty())
-            m_all.rules.push_back(say("A washer bears no further out than the nut's face and twice its thickness, and "
-                                      "stays clear of the access holes."));
+            m_all.rules.push_back(
+                say("A washer bears no further out than the nut's face and twice its thickness, and "
+                    "stays clear of the access holes."));
     }
 
     bool canBeBar() const {
@@ -250,9 +254,9 @@ private:
         if (idea.isBar) {
             outline["shape"] = "bar";
             outline["length"] = rounding.write(rounding.up(2 * m_start.radius + across, false));
-            outline["width"] = rounding.write(
-                rounding.up(std::max({across, m_start.bore + 2 * ligament, idea.washer ? idea.washer->outside : 0.0}),
-                            false));
+            outline["width"] = rounding.write(rounding.up(
+                std::max({across, m_start.bore + 2 * ligament, idea.washer ? idea.washer->outside : 0.0}),
+                false));
             outline["ends"] = "round";
         } else {
             const double outside = 2 * m_start.radius + across * (idea.wide ? 1.5 : 1);
@@ -278,8 +282,9 @@ private:
             changes.emplace_back("stations.loaded", Tree());
             if (const auto& total = m_start.job.load.total) {
                 const double part = 2.0 / m_start.count;
-                changes.emplace_back("load.total", Tree(Tree::List{std::round(total->low.newton() * part * 10) / 10,
-                                                                   std::round(total->high.newton() * part * 10) / 10}));
+                changes.emplace_back("load.total",
+                                     Tree(Tree::List{std::round(total->low.newton() * part * 10) / 10,
+                                                     std::round(total->high.newton() * part * 10) / 10}));
             }
         }
         return changes;
@@ -308,8 +313,8 @@ private:
         const auto& stock = material::stockThicknesses(m_start.job.preferred);
         std::optional<Proposal> best;
         std::size_t low = 0, high = stock.size();
-        // Halving: a thicker plate is no weaker. What ligaments and a pick's reach ask for goes the other way, so
-        // that the answer is the best that was seen, not the last.
+        // Halving: a thicker plate is no weaker. What ligaments and a pick's reach ask for goes the other
+        // way, so that the answer is the best that was seen, not the last.
         while (low < high) {
             const std::size_t middle = (low + high) / 2;
             Proposal proposal = tryOne(idea, stock[middle]);
@@ -333,7 +338,11 @@ private:
     }
 
     static int rankOf(Grade grade) {
-        return grade == Grade::Holds ? 0 : grade == Grade::Thin ? 1 : grade == Grade::Sets ? 2 : grade == Grade::Breaks ? 3 : 4;
+        return grade == Grade::Holds    ? 0
+               : grade == Grade::Thin   ? 1
+               : grade == Grade::Sets   ? 2
+               : grade == Grade::Breaks ? 3
+                                        : 4;
     }
 
     static bool isBetter(const Proposal& a, const Proposal& b) {
@@ -354,15 +363,18 @@ private:
             proposal.title =
                 say("Full ring, %1 across, %2 thick", {show(*outline.diameter), show(proposal.thickness)});
         if (idea.isBar && m_start.count > 2)
-            proposal.tradeOff = say("Least steel and quick to saw; takes two opposite stations at a time, so the work is "
-                                    "done %1 times over.",
-                                    {m_start.count / 2});
+            proposal.tradeOff =
+                say("Least steel and quick to saw; takes two opposite stations at a time, so the work is "
+                    "done %1 times over.",
+                    {m_start.count / 2});
         else if (idea.isBar)
             proposal.tradeOff = say("Least steel and quick to saw.");
         else if (idea.wide)
-            proposal.tradeOff = say("More rim outside the holes: stiffer and heavier, and needs a larger piece.");
+            proposal.tradeOff =
+                say("More rim outside the holes: stiffer and heavier, and needs a larger piece.");
         else
-            proposal.tradeOff = say("All stations at once, with the rim no larger than lands and holes ask for.");
+            proposal.tradeOff =
+                say("All stations at once, with the rim no larger than lands and holes ask for.");
         if (idea.washer && idea.washer->thick)
             proposal.tradeOff += " " + say("Needs a thick washer of %1 by %2.",
                                            {show(Length::fromMm(idea.washer->outside)),
@@ -381,7 +393,8 @@ private:
         for (Proposal& proposal : all) {
             const bool beaten = std::ranges::any_of(kept, [&](const Proposal& other) {
                 return other.stationsAtATime == proposal.stationsAtATime &&
-                       rankOf(other.grade) <= rankOf(proposal.grade) && other.thickness <= proposal.thickness &&
+                       rankOf(other.grade) <= rankOf(proposal.grade) &&
+                       other.thickness <= proposal.thickness &&
                        other.massKg.value_or(0) <= proposal.massKg.value_or(0) &&
                        other.margin.value_or(0) >= proposal.margin.value_or(0);
             });
@@ -458,7 +471,8 @@ std::string toWords(const Proposals& proposals) {
         out += missing.how + ".\n";
     int place = 0;
     for (const Proposal& proposal : proposals.best) {
-        out += std::to_string(++place) + ". " + proposal.title + ": " + std::string(verdict::wordOf(proposal.grade));
+        out += std::to_string(++place) + ". " + proposal.title + ": " +
+               std::string(verdict::wordOf(proposal.grade));
         if (proposal.margin)
             out += ", " + say("%1 x what is wanted", {units::number(*proposal.margin, 2)});
         if (proposal.massKg)

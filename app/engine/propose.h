@@ -15,7 +15,7 @@ using JobChange = std::pair<std::string, jobfile::Tree>;
 
 /// One plate that was checked whole as it would be saved.
 struct Proposal {
-    std::string title;   ///< "Full ring, 160 mm across", "Bar, two stations at a time"
+    std::string title;    ///< "Full ring, 160 mm across", "Bar, two stations at a time"
     std::string tradeOff; ///< what speaks for it and against it, one sentence
     std::vector<JobChange> changes;
     verdict::Grade grade = verdict::Grade::Incomplete;
@@ -33,11 +33,11 @@ struct Proposals {
     units::System preferred = units::System::Metric;
 };
 
-/// Sizes by the fit rules of the checks: access holes that pass the keeper with 3 mm to spare and leave a land;
-/// bore by ISO 273, medium series; the rim as far out as lands and ligaments ask; the standard washer or a thick
-/// one as wide as the access holes allow; of each the thinnest stock plate that holds. Full ring, and for an even
-/// number of stations a bar for two opposite ones. `job` is the job file's tree; its plate may be missing or
-/// anything. Never fails; throws Stopped when progress says so.
+/// Sizes by the fit rules of the checks: access holes that pass the keeper with 3 mm to spare and leave a
+/// land; bore by ISO 273, medium series; the rim as far out as lands and ligaments ask; the standard washer
+/// or a thick one as wide as the access holes allow; of each the thinnest stock plate that holds. Full ring,
+/// and for an even number of stations a bar for two opposite ones. `job` is the job file's tree; its plate
+/// may be missing or anything. Never fails; throws Stopped when progress says so.
 Proposals propose(const jobfile::Tree& job, const CheckOptions& options = {});
 
 /// The job file with a proposal's changes made in it.

@@ -17,6 +17,7 @@
 #include <future>
 #include <map>
 #include <mutex>
+#include <set>
 
 namespace pw::engine {
 
@@ -34,6 +35,10 @@ constexpr double kSawed = 2000;
 
 /// So many thicknesses and steels that do not hold are tried with fewer stations at a time.
 constexpr std::size_t kMostHalved = 6;
+
+/// More checks than this are not waited for; thicknesses are then rounded down to a grain, mm.
+constexpr std::size_t kMostKeys = 110;
+constexpr double kGrains[] = {0.1, 0.25, 0.5, 1};
 
 /// What is short by more than this part of the plate is no near miss.
 constexpr double kNear = 0.25;
@@ -87,12 +92,9 @@ std::string idOf(const job::Given<job::Material>& steel) {
 
 Key keyOf(const job::Job& job) {
     const auto hundredths = [](const job::Given<Length>& l) { return l ? std::lround(l->mm() * 100) : -1; };
-    return {hundredths(job.plate.thickness),
-            idOf(job.plate.steel),
-            static_cast<int>(job.plate.tests.file),
-            static_cast<int>(job.plate.tests.bend),
-            static_cast<int>(job.plate.tests.cracks),
-            hundredths(job.plate.bore)};
+    return {hundredths(job.plate.thickness),          idOf(job.plate.steel),
+            static_cast<int>(job.plate.tests.file),   static_cast<int>(job.plate.tests.bend),
+            static_cast<int>(job.plate.tests.cracks), hundredths(job.plate.bore)};
 }
 
 /// The short form of a report: all that ranking asks for.
@@ -126,7 +128,8 @@ job::Job fewerAtATime(const job::Job& job, int count, int step) {
         fewer.stations.loaded[static_cast<std::size_t>(i)] = true;
     if (fewer.load.total) {
         const double part = 1.0 / step;
-        fewer.load.total = units::Range<units::Force>{fewer.load.total->low * part, fewer.load.total->high * part};
+        fewer.load.total =
+            units::Range<units::Force>{fewer.load.total->low * part, fewer.load.total->high * part};
     }
     return fewer;
 }
@@ -157,14 +160,14 @@ public:
         std::erase_if(m_answer.pieces, [](const PieceAnswer& piece) { return piece.name.empty(); });
         step(0.35, 0.85, PW_SAY("Checking each thickness and steel"));
         checkAll();
-        sort();
         step(0.85, 0.95, PW_SAY("Looking for the best place"));
         const std::size_t best = std::min(m_options.best, m_answer.pieces.size());
         inParallel(best, [&](std::size_t i) { improve(m_answer.pieces[i]); });
         sort();
         step(0.95, 1, PW_SAY("Seeing what nearly fits"));
         tryFewerAtATime();
-        if (!m_answer.pieces.empty() && m_answer.pieces.front().fits && mayBeMade(m_answer.pieces.front().grade))
+        if (!m_answer.pieces.empty() && m_answer.pieces.front().fits &&
+            mayBeMade(m_answer.pieces.front().grade))
             m_answer.best = m_answer.pieces.front().name;
         return std::move(m_answer);
     }
@@ -184,7 +187,8 @@ private:
         if (!m_options.progress)
             return true;
         const std::lock_guard lock(m_mutex);
-        const double part = std::min(1.0, static_cast<double>(m_done) / static_cast<double>(std::max<std::size_t>(m_all, 1)));
+        const double part =
+            std::min(1.0, static_cast<double>(m_done) / static_cast<double>(std::max<std::size_t>(m_all, 1)));
         if (!m_options.progress(m_from + (m_to - m_from) * part, say(m_what)))
             m_stopped = true;
         return !m_stopped;
@@ -289,7 +293,8 @@ private:
         const Length missing = Length::fromMm(std::max(answer.missing, 0.1));
         const std::string shown = units::show(missing, m_job.preferred);
         if (answer.missing > kNear * m_plateSize)
-            return answer.shortOf == ShortOf::Size ? say("much too small") : say("holes or bad areas take the room");
+            return answer.shortOf == ShortOf::Size ? say("much too small")
+                                                   : say("holes or bad areas take the room");
         switch (answer.shortOf) {
         case ShortOf::Holes:
             return say("fits but for its holes, by %1", {shown});
@@ -331,7 +336,11 @@ private:
     }
 
     job::Job made(const PieceAnswer& piece) const {
-        return jobOnPiece(m_job, offcutOf(piece), piece.place ? &*piece.place : nullptr);
+        job::Job job = jobOnPiece(m_job, offcutOf(piece), piece.place ? &*piece.place : nullptr);
+        if (m_grain > 0 && !m_exact.contains(piece.row))
+            if (const double down = std::floor(piece.thickness.mm() / m_grain + 1e-9) * m_grain; down > 0)
+                job.plate.thickness = Length::fromMm(down);
+        return job;
     }
 
     /// What it would be if the guess at its steel is right.
@@ -344,19 +353,52 @@ private:
         return job;
     }
 
-    void checkAll() {
+    std::map<Key, job::Job> jobsToCheck(std::size_t first) const {
         std::map<Key, job::Job> jobs;
-        for (const PieceAnswer& piece : m_answer.pieces)
-            if (piece.fits) {
-                const job::Job job = made(piece);
-                jobs.emplace(keyOf(job), job);
-                if (const auto guessed = asGuessed(piece))
-                    jobs.emplace(keyOf(*guessed), *guessed);
-            }
-        learn(jobs);
+        for (std::size_t i = 0; i < std::min(first, m_answer.pieces.size()); ++i) {
+            const PieceAnswer& piece = m_answer.pieces[i];
+            if (!piece.fits)
+                continue;
+            const job::Job job = made(piece);
+            jobs.emplace(keyOf(job), job);
+            if (const auto guessed = asGuessed(piece))
+                jobs.emplace(keyOf(*guessed), *guessed);
+        }
+        return jobs;
+    }
+
+    void judgeAll() {
         for (PieceAnswer& piece : m_answer.pieces)
             if (piece.fits)
                 judge(piece);
+        sort();
+    }
+
+    /// Each in its own thickness and steel. Where there are very many of these, all are first taken as the
+    /// next thinner round figure, which is the safe side, and the best of them then as they are.
+    void checkAll() {
+        std::map<Key, job::Job> jobs = jobsToCheck(m_answer.pieces.size());
+        for (const double grain : kGrains) {
+            if (jobs.size() <= kMostKeys)
+                break;
+            m_grain = grain;
+            jobs = jobsToCheck(m_answer.pieces.size());
+        }
+        learn(jobs);
+        judgeAll();
+        for (int round = 0; m_grain > 0 && round < 2; ++round) {
+            for (std::size_t i = 0; i < std::min(m_options.best, m_answer.pieces.size()); ++i)
+                m_exact.insert(m_answer.pieces[i].row);
+            learn(jobsToCheck(m_options.best));
+            judgeAll();
+        }
+        for (PieceAnswer& piece : m_answer.pieces) {
+            if (!piece.fits)
+                continue;
+            remark(piece);
+            if (const Length taken = *made(piece).plate.thickness; taken < piece.thickness)
+                piece.remarks.push_back(say("checked as %1", {units::show(taken, m_job.preferred)}));
+        }
     }
 
     void judge(PieceAnswer& piece) {
@@ -371,12 +413,17 @@ private:
         piece.cutMinutes = cutMinutes(piece.thickness);
         if (const auto guessed = asGuessed(piece)) {
             const Sum& other = m_known.at(keyOf(*guessed));
-            piece.remarks.push_back(say("judged as unknown scrap; if it is %1 as guessed: %2",
-                                        {guessed->plate.steel->name, verdict::wordOf(other.grade)}));
             if (rankOf(other.grade) > rankOf(piece.grade)) // a guess at something worse counts
                 piece.grade = other.grade, piece.margin = other.margin, piece.reason = other.reason,
                 piece.weakest = other.weakest;
         }
+    }
+
+    void remark(PieceAnswer& piece) const {
+        if (const auto guessed = asGuessed(piece))
+            piece.remarks.push_back(
+                say("judged as unknown scrap; if it is %1 as guessed: %2",
+                    {guessed->plate.steel->name, verdict::wordOf(m_known.at(keyOf(*guessed)).grade)}));
         if (piece.place->bore)
             piece.remarks.push_back(
                 say("its hole of %1 serves as the bore",
@@ -406,7 +453,8 @@ private:
             return;
         const auto before = piece.place;
         const FitAnswer answer =
-            wantedOf(piece) > 1 ? FitAnswer{} : placement::fitPlate(m_plate, piece.stock, piece.spacing, fitOptions(true));
+            wantedOf(piece) > 1 ? FitAnswer{}
+                                : placement::fitPlate(m_plate, piece.stock, piece.spacing, fitOptions(true));
         throwIfStopped(tell());
         // Another bore would be another verdict.
         if (answer.place && answer.place->bore == before->bore)
@@ -418,7 +466,8 @@ private:
         if (m_job.work == job::Work::Pull || count < 4 || !m_job.stations.loaded.empty() ||
             !m_job.load.share.empty())
             return;
-        std::vector<int> steps; // so many parts of the ring, one after the other; each balanced about the bore
+        std::vector<int>
+            steps; // so many parts of the ring, one after the other; each balanced about the bore
         for (int parts = 2; parts <= count / 2; ++parts)
             if (count % parts == 0)
                 steps.push_back(parts);
@@ -440,8 +489,9 @@ private:
                     if (!mayBeMade(sum.grade))
                         continue;
                     const int atATime = count / parts;
-                    words = sum.grade == Grade::Holds ? say("holds if %1 stations at a time", {atATime})
-                                                      : say("thin, but goes, if %1 stations at a time", {atATime});
+                    words = sum.grade == Grade::Holds
+                                ? say("holds if %1 stations at a time", {atATime})
+                                : say("thin, but goes, if %1 stations at a time", {atATime});
                     break;
                 }
                 found.emplace(key, words);
@@ -492,6 +542,8 @@ private:
     shape::Region m_plate;
     double m_plateSize = 0;
     std::map<Key, Sum> m_known;
+    double m_grain = 0;            ///< mm that thicknesses are rounded down to; 0: taken as they are
+    std::set<std::size_t> m_exact; ///< rows taken as they are all the same
     RackAnswer m_answer;
     std::mutex m_mutex;
     std::atomic<bool> m_stopped{false};

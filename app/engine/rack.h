@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/engine/check.h"
+#include "app/engine/ladder.h"
 #include "core/jobfile/tree.h"
 #include "core/rack/read_rack.h"
 #include "geometry/placement/fit.h"
@@ -51,30 +52,33 @@ struct PieceAnswer {
 };
 
 struct RackAnswer {
-    std::vector<PieceAnswer> pieces;     ///< best first
-    std::string best;                    ///< name of the first, if the tool may be made from it
-    std::vector<rack::Remark> refused;   ///< pieces with wrong figures, left out
-    std::vector<Missing> missing;        ///< of the job: without these nothing can be laid on a piece
-    util::Problems problems;             ///< of the job's plate
-    shape::Region plate;                 ///< what was laid on the pieces, for drawing
+    std::vector<PieceAnswer> pieces;   ///< best first
+    std::string best;                  ///< name of the first, if the tool may be made from it
+    std::vector<rack::Remark> refused; ///< pieces with wrong figures, left out
+    std::vector<Missing> missing;      ///< of the job: without these nothing can be laid on a piece
+    util::Problems problems;           ///< of the job's plate
+    shape::Region plate;               ///< what was laid on the pieces, for drawing
     Prefer prefer = Prefer::LeastWaste;
     units::System preferred = units::System::Metric;
 };
 
 /// Every piece of the rack against the job, in two threads. Those that fit are checked whole in their own
-/// thickness and steel; pieces of one thickness and steel share the check. Order: what is owned and may be used,
-/// what may be bought, what would not hold, what does not fit; within these by verdict, then by preference.
+/// thickness and steel; pieces of one thickness and steel share the check. Order: what is owned and may be
+/// used, what may be bought, what would not hold, what does not fit; within these by verdict, then by
+/// preference.
 RackAnswer rankRack(const job::Job& job, const rack::RackReading& rack, const RackOptions& options = {});
 
 /// The job with its plate from this piece: thickness, steel, tests, and the bore that the piece brings.
-job::Job jobOnPiece(const job::Job& job, const rack::Offcut& offcut, const placement::Placement* place = nullptr);
+job::Job jobOnPiece(const job::Job& job, const rack::Offcut& offcut,
+                    const placement::Placement* place = nullptr);
 
 /// The changes to a job file that make the job's plate come from this piece where the answer puts it.
 std::vector<std::pair<std::string, jobfile::Tree>> changesFor(const PieceAnswer& answer,
                                                               const rack::Offcut& offcut);
 
-/// The rack once the plates are cut: one piece fewer of its kind, and its remainder in the list behind it, with the
-/// plates' places as holes. The rack given stays as it is, so that the step can be undone. The remainder keeps name
+/// The rack once the plates are cut: one piece fewer of its kind, and its remainder in the list behind it,
+/// with the plates' places as holes. The rack given stays as it is, so that the step can be undone. The
+/// remainder keeps name
 /// ("... after cutting"), thickness, steel and place.
 jobfile::Tree afterCutting(const jobfile::Tree& rack, const rack::Offcut& offcut, const shape::Region& plate,
                            const PieceAnswer& answer);
@@ -90,6 +94,10 @@ Found<PieceUnder> pieceUnder(const job::Job& job, const rack::RackReading& rack)
 
 /// Adds the check `stock.fit` to a report: a plate that does not lie on its piece cannot be cut.
 void addStockFit(Report& report, const PieceUnder& under);
+
+/// Marks the rungs of a ladder of which there is a piece: as thick as rolled plate of that thickness may be
+/// (0.5 mm either way: EN 10029 class B allows so much and more, from memory), owned, whatever its size.
+void markOnRack(Ladder& ladder, const rack::RackReading& rack);
 
 /// The job's rack file: as stated with the command, else `rack` beside the job file.
 std::filesystem::path rackFileOf(const job::Job& job, const std::filesystem::path& jobFile);

@@ -175,9 +175,10 @@ Found<PieceUnder> pieceUnder(const job::Job& job, const rack::RackReading& rack)
     rounded.margin = std::max(0.0, rounded.margin - 0.02);
     under.fits = placement::fits(plate.region, under.stock, rounded, {}, asBore);
     if (!under.fits)
-        under.trouble = say("The plate does not lie clear of the edges, holes and bad areas of \"%1\" where it is put: "
-                            "%2 is wanted all round, the cut counted in.",
-                            {under.name, units::show(units::Length::fromMm(spacing.clear()), job.preferred)});
+        under.trouble =
+            say("The plate does not lie clear of the edges, holes and bad areas of \"%1\" where it is put: "
+                "%2 is wanted all round, the cut counted in.",
+                {under.name, units::show(units::Length::fromMm(spacing.clear()), job.preferred)});
     return under;
 }
 
@@ -188,9 +189,11 @@ void addStockFit(Report& report, const PieceUnder& under) {
     check.title = say("Piece from the rack");
     check.kind = verdict::CheckKind::Fit;
     check.grade = under.fits ? verdict::Grade::Holds : verdict::Grade::Breaks;
-    check.basis = under.fits ? say("the plate lies on \"%1\", clear of its edges, holes and bad areas", {under.name})
-                             : under.trouble;
-    check.source = "clear of edges by kerf, layout error and ISO 9013 squareness (from memory); common practice";
+    check.basis = under.fits
+                      ? say("the plate lies on \"%1\", clear of its edges, holes and bad areas", {under.name})
+                      : under.trouble;
+    check.source =
+        "clear of edges by kerf, layout error and ISO 9013 squareness (from memory); common practice";
     if (under.fits || report.grade == verdict::Grade::Breaks || report.grade == verdict::Grade::Incomplete) {
         report.checks.push_back(std::move(check));
         return;
@@ -199,6 +202,15 @@ void addStockFit(Report& report, const PieceUnder& under) {
     report.reason = check.basis;
     report.weakest = check.id;
     report.checks.insert(report.checks.begin(), std::move(check));
+}
+
+void markOnRack(Ladder& ladder, const rack::RackReading& rack) {
+    constexpr double kRolled = 0.5; // mm
+    for (Rung& rung : ladder.rungs)
+        rung.onRack = std::ranges::any_of(rack.rack.offcuts, [&](const rack::Offcut& offcut) {
+            return offcut.owned &&
+                   std::abs(rack::soundThickness(offcut).mm() - rung.thickness.mm()) <= kRolled;
+        });
 }
 
 std::filesystem::path rackFileOf(const job::Job& job, const std::filesystem::path& jobFile) {

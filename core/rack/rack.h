@@ -43,7 +43,7 @@ struct Offcut {
     std::vector<BadArea> badAreas;
     std::string note, where; ///< `where` it lies
     int count = 1;
-    bool owned = true; ///< false: a standard size to buy
+    bool owned = true;   ///< false: a standard size to buy
     std::size_t row = 0; ///< of `offcuts` in the file, from 0
     bool operator==(const Offcut&) const = default;
 };

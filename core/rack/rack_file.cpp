@@ -3,6 +3,7 @@
 #include "core/jobfile/json.h"
 #include "core/jobfile/words.h"
 #include "core/rack/read_rack.h"
+#include "core/util/say.h"
 #include "core/util/write_file.h"
 
 namespace pw::rack {
@@ -11,21 +12,23 @@ using jobfile::Tree;
 
 std::optional<util::Problem> rackVersionTrouble(const Tree& tree) {
     if (!tree.members())
-        return util::Problem{"", "a rack file is a group of figures in braces { }, not " + jobfile::describe(tree)};
+        return util::Problem{
+            "", say("a rack file is a group of figures in braces { }, not %1", {jobfile::describe(tree)})};
     const std::string ours = std::to_string(kRackVersion);
     const Tree* version = tree.find("platewright_rack");
     if (!version && tree.find("platewright"))
-        return util::Problem{"", "this is a job file, not a rack file"};
+        return util::Problem{"", say("this is a job file, not a rack file")};
     if (!version || version->isNull())
         return util::Problem{"platewright_rack",
-                             "the version is missing; a rack file has \"platewright_rack\": " + ours};
+                             say("the version is missing; a rack file has \"platewright_rack\": %1", {ours})};
     const double* number = version->number();
     if (number && *number > kRackVersion)
-        return util::Problem{"platewright_rack", "made by a newer Platewright, version " +
-                                                     jobfile::describe(*version) + "; this one reads " + ours};
+        return util::Problem{"platewright_rack",
+                             say("made by a newer Platewright, version %1; this one reads %2",
+                                 {jobfile::describe(*version), ours})};
     if (!number || *number != kRackVersion)
-        return util::Problem{"platewright_rack", jobfile::describe(*version) +
-                                                     " is no version of a rack file; this one reads " + ours};
+        return util::Problem{"platewright_rack", say("%1 is no version of a rack file; this one reads %2",
+                                                     {jobfile::describe(*version), ours})};
     return {};
 }
 

@@ -3,6 +3,7 @@
 #include "core/jobfile/field_reader.h"
 #include "core/jobfile/sections.h"
 #include "core/rack/rack_file.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <set>
@@ -52,9 +53,9 @@ void checkCurve(FieldReader& figures, std::string_view key, std::vector<shape::V
     dropRepeated(points);
     const bool isRound = points.size() == 2 && (points[0].bulge != 0 || points[1].bulge != 0);
     if (points.size() < 3 && !isRound)
-        return figures.problem(key, "needs at least three points; take them in order round the edge");
+        return figures.problem(key, say("needs at least three points; take them in order round the edge"));
     if (shape::crossesItself(shape::Loop{points}))
-        figures.problem(key, "the line crosses itself; list the points in order round the edge");
+        figures.problem(key, say("the line crosses itself; list the points in order round the edge"));
 }
 
 bool readBadArea(FieldReader& figures, BadArea& area) {
@@ -79,11 +80,11 @@ bool readStockHole(FieldReader& figures, StockHole& hole) {
     if (!jobfile::readHole(figures, hole.form))
         return false;
     if (hole.form.form.shape == job::HoleShape::Open)
-        figures.problem("shape", "a hole in a piece is round, a slot, or traced by points; draw a notch as part "
-                                 "of the outline");
+        figures.problem("shape", say("a hole in a piece is round, a slot, or traced by points; draw a notch "
+                                     "as part of the outline"));
     else if (hole.form.form.shape == job::HoleShape::Slot) {
         if (!hole.form.form.length || !hole.form.form.width)
-            figures.problem("length", "a slot needs length and width");
+            figures.problem("length", say("a slot needs length and width"));
     } else if (!hole.form.diameter) {
         return figures.missing("diameter");
     }
@@ -116,12 +117,12 @@ void readThickness(FieldReader& figures, Offcut& offcut) {
     figures.quantity("pitting", offcut.pitting, jobfile::kSmall);
     if (!thickness) {
         if (!figures.has("thickness"))
-            figures.problem("thickness", "is missing; measure it at the thinnest place");
+            figures.problem("thickness", say("is missing; measure it at the thinnest place"));
         return;
     }
     offcut.thickness = *thickness;
     if (offcut.pitting && *offcut.pitting >= offcut.thickness.low)
-        figures.problem("pitting", "the pits are as deep as the piece is thick; nothing sound is left");
+        figures.problem("pitting", say("the pits are as deep as the piece is thick; nothing sound is left"));
 }
 
 /// `words` takes what was mended.
@@ -131,16 +132,16 @@ void readOffcut(FieldReader& figures, Offcut& offcut, std::vector<std::string>& 
     readSteel(figures, offcut);
     figures.part("tests", offcut.tests, readTests);
     if (!figures.has("outline"))
-        figures.problem("outline", "is missing; give two sides, a diameter or the corners");
+        figures.problem("outline", say("is missing; give two sides, a diameter or the corners"));
     figures.group("outline", [&](FieldReader& inner) {
         const std::size_t before = inner.problemCount();
         jobfile::readOutline(inner, offcut.outline);
         if (offcut.outline.shape != job::OutlineShape::Polygon || inner.problemCount() > before)
             return;
         if (offcut.outline.points.empty())
-            return inner.problem("points", "are missing; list the corners in order round the edge");
+            return inner.problem("points", say("are missing; list the corners in order round the edge"));
         if (dropRepeated(offcut.outline.points))
-            words.push_back("points written twice are counted once");
+            words.push_back(say("points written twice are counted once"));
         checkCurve(inner, "points", offcut.outline.points);
     });
     figures.rows("holes", offcut.holes, jobfile::kMostHoles, readStockHole);
@@ -180,9 +181,9 @@ RackReading readRack(const Tree& tree) {
         return reading;
     const Tree::List* items = rows->items();
     if (!items || items->size() > kMostOffcuts) {
-        reading.problems.push_back({"offcuts", items ? "Too many pieces: at most " + std::to_string(kMostOffcuts) +
-                                                           " can be handled."
-                                                     : "Must be a list of pieces in brackets [ ]."});
+        reading.problems.push_back(
+            {"offcuts", items ? say("Too many pieces: at most %1 can be handled.", {kMostOffcuts})
+                              : say("Must be a list of pieces in brackets [ ].")});
         return reading;
     }
     std::set<std::string> taken;
@@ -192,9 +193,9 @@ RackReading readRack(const Tree& tree) {
         const std::string path = "offcuts[" + std::to_string(i) + "]";
         Offcut offcut;
         offcut.row = i;
-        std::string name = "piece " + std::to_string(i + 1);
+        std::string name = say("piece %1", {i + 1});
         if (!item.members()) {
-            reading.refused.push_back({i, name, path, "Must be a group of figures in braces { }."});
+            reading.refused.push_back({i, name, path, say("Must be a group of figures in braces { }.")});
             continue;
         }
         Findings findings;
@@ -210,7 +211,7 @@ RackReading readRack(const Tree& tree) {
             name = offcut.name;
         if (taken.contains(name)) {
             const std::string other = freeName(name, taken);
-            words.push_back("another piece has this name; called \"" + other + "\" here");
+            words.push_back(say("another piece has this name; called \"%1\" here", {other}));
             name = other;
         }
         offcut.name = name;
@@ -220,7 +221,7 @@ RackReading readRack(const Tree& tree) {
         for (const std::string& word : words)
             reading.mended.push_back({i, name, path, word});
         if (findings.problems.empty() && offcut.count == 0)
-            reading.mended.push_back({i, name, path + ".count", "none is left; passed over"});
+            reading.mended.push_back({i, name, path + ".count", say("none is left; passed over")});
         else if (findings.problems.empty())
             reading.rack.offcuts.push_back(std::move(offcut));
     }

@@ -21,9 +21,9 @@ struct Remark {
     bool operator==(const Remark&) const = default;
 };
 
-/// A rack as far as it could be understood. A piece with a wrong figure is left out and named in `refused`, once
-/// for each wrong figure; the rest stands. `mended` says what was put right without asking: points written
-/// twice, a name that another piece has, a count of nothing.
+/// A rack as far as it could be understood. A piece with a wrong figure is left out and named in `refused`,
+/// once for each wrong figure; the rest stands. `mended` says what was put right without asking: points
+/// written twice, a name that another piece has, a count of nothing.
 struct RackReading {
     Rack rack;
     std::vector<Remark> refused, mended;

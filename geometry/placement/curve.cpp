@@ -78,7 +78,8 @@ std::vector<Point> polygonOf(const Loop& loop, Side side, double within, double 
         const shape::Side piece = loop.side(i);
         points.push_back(piece.from);
         if (std::abs(piece.bulge) <= kStraightBulge) {
-            const int parts = std::max(1, static_cast<int>(std::ceil(shape::distance(piece.from, piece.to) / longest)));
+            const int parts =
+                std::max(1, static_cast<int>(std::ceil(shape::distance(piece.from, piece.to) / longest)));
             for (int k = 1; k < parts; ++k)
                 points.push_back(piece.from + (piece.to - piece.from) * (static_cast<double>(k) / parts));
             continue;

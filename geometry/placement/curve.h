@@ -5,8 +5,8 @@
 #include <optional>
 #include <vector>
 
-/// Placing plates on pieces asks for the same curves' distances some hundred thousand times; here they are laid
-/// out for that. mm, radians.
+/// Placing plates on pieces asks for the same curves' distances some hundred thousand times; here they are
+/// laid out for that. mm, radians.
 namespace pw::placement {
 
 using shape::Loop;
@@ -26,7 +26,7 @@ public:
 
 private:
     struct Piece {
-        Point from, along; ///< start, and to the end
+        Point from, along;    ///< start, and to the end
         double perSquare = 0; ///< 1 over the chord squared; 0 of a point
         bool isArc = false;
         Point centre;

@@ -32,7 +32,8 @@ std::vector<double> turnsAlongEdges(const shape::Loop& plate, const shape::Loop&
         for (std::size_t i = 0; i < loop.size(); ++i) {
             const shape::Side side = loop.side(i);
             if (!side.isArc() && side.length() >= kLeastEdge)
-                found.push_back({side.length(), std::atan2(side.to.y - side.from.y, side.to.x - side.from.x)});
+                found.push_back(
+                    {side.length(), std::atan2(side.to.y - side.from.y, side.to.x - side.from.x)});
         }
         std::ranges::sort(found, [](const Edge& a, const Edge& b) { return a.length > b.length; });
         return found;
@@ -55,7 +56,8 @@ class Fitter {
 public:
     Fitter(const shape::Region& plate, const Stock& stock, const Spacing& spacing, const FitOptions& options)
         : m_plate(plate), m_stock(stock), m_spacing(spacing), m_options(options),
-          m_cut(polygonOf(cutLoop(plate, spacing.kerf), Side::Around, 0.2)) {
+          m_cut(polygonOf(cutLoop(plate, spacing.kerf), Side::Around, 0.2)),
+          m_middle(shape::centroid(stock.rim)), m_area(area(stock)) {
         m_limits.tolerance = options.tolerance;
         m_limits.stop = options.stop;
         if (!options.thorough) {
@@ -71,9 +73,12 @@ public:
         consider(slack, found.places, std::nullopt);
         tryHolesAsBore();
         m_answer.stopped = m_options.stop && m_options.stop();
-        if (m_answer.place)
+        if (m_answer.place) {
             m_answer.settled = true;
-        else if (!m_answer.stopped)
+            if (!m_options.thorough)
+                weigh(*m_answer.place);
+        }
+        if (!m_answer.place && !m_answer.stopped)
             sayWhatIsShort(slack, found.best);
         return m_answer;
     }
@@ -104,7 +109,8 @@ private:
             }
             const int directions = m_options.thorough ? 8 : 4;
             for (int k = 0; k < directions; ++k)
-                tryAt(slack, pushed(slack, start, (k + 0.5) * 2 * kPi / directions, m_options.thorough ? 0.02 : 0.5),
+                tryAt(slack,
+                      pushed(slack, start, (k + 0.5) * 2 * kPi / directions, m_options.thorough ? 0.02 : 0.5),
                       bore);
         }
     }
@@ -121,6 +127,24 @@ private:
         place.bore = bore;
         if (bore)
             place.boreDiameter = 2 * shape::asCircle(m_stock.obstacles[*bore].loop)->radius;
+        if (m_options.thorough)
+            weigh(place);
+        else // the further from the middle of the piece, the more is left in one
+            place.worth = shape::distance(spot.pivot, m_middle) * kRoughly;
+        place.spare = std::max(spot.slack, 0.0);
+        if (m_answer.place && !isBetter(place, *m_answer.place))
+            return;
+        // Turned only where that is needed.
+        const Pose straight = slack.poseOf(spot.pivot, 0);
+        if (shape::asCircle(m_plate.rim) && spot.turn != 0 &&
+            fits(m_plate, m_stock, m_spacing, straight, bore))
+            place.pose = straight;
+        else if (!fits(m_plate, m_stock, m_spacing, place.pose, bore)) // the last word, by exact distances
+            return;
+        m_answer.place = place;
+    }
+
+    void weigh(Placement& place) const {
         std::vector<Point> cut = m_cut;
         for (Point& p : cut)
             p = place.pose.at + shape::rotated(p, place.pose.turn);
@@ -128,17 +152,7 @@ private:
         place.usable = rest.usable;
         place.biggest = rest.biggest;
         place.worth = rest.worth - (rest.usable - rest.biggest) / 2;
-        place.spare = std::max(spot.slack, 0.0);
-        if (m_answer.place && !isBetter(place, *m_answer.place))
-            return;
-        // Turned only where that is needed.
-        const Pose straight = slack.poseOf(spot.pivot, 0);
-        if (shape::asCircle(m_plate.rim) && spot.turn != 0 && fits(m_plate, m_stock, m_spacing, straight, bore))
-            place.pose = straight;
-        else if (!fits(m_plate, m_stock, m_spacing, place.pose, bore)) // the last word, by exact distances
-            return;
-        place.waste = std::max(0.0, area(m_stock) - shape::signedArea(m_plate.rim) - place.usable);
-        m_answer.place = place;
+        place.waste = std::max(0.0, m_area - shape::signedArea(m_plate.rim) - place.usable);
     }
 
     bool isBetter(const Placement& a, const Placement& b) const {
@@ -146,7 +160,8 @@ private:
             const Point along = shape::polar(1, *m_options.towards);
             return shape::dot(a.pose.at, along) > shape::dot(b.pose.at, along);
         }
-        constexpr double kSameArea = 20; // mm2: no difference to anybody, and the polygons are no truer
+        constexpr double kSameArea =
+            kRoughly / 10; // mm2: no difference to anybody, and the polygons are no truer
         if (std::abs(a.worth - b.worth) > kSameArea)
             return a.worth > b.worth;
         return a.bore && !b.bore; // one hole less to make
@@ -159,8 +174,8 @@ private:
         const auto wanted = shape::asCircle(bore->loop);
         for (std::size_t i = 0; wanted && i < m_stock.obstacles.size(); ++i) {
             const auto hole = shape::asCircle(m_stock.obstacles[i].loop);
-            if (!hole || !m_stock.obstacles[i].isHole ||
-                hole->radius < wanted->radius - kBoreUnder / 2 || hole->radius > wanted->radius * kBoreOver)
+            if (!hole || !m_stock.obstacles[i].isHole || hole->radius < wanted->radius - kBoreUnder / 2 ||
+                hole->radius > wanted->radius * kBoreOver)
                 continue;
             const Slack slack(m_plate, m_stock, m_spacing, i);
             SearchLimits limits = m_limits;
@@ -228,11 +243,15 @@ private:
         }
     }
 
+    static constexpr double kRoughly = 200; ///< mm2 a millimetre is held to be worth
+
     const shape::Region& m_plate;
     const Stock& m_stock;
     const Spacing& m_spacing;
     const FitOptions& m_options;
     std::vector<Point> m_cut;
+    Point m_middle;
+    double m_area;
     SearchLimits m_limits;
     std::vector<Spot> m_tried;
     FitAnswer m_answer;

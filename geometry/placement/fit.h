@@ -14,8 +14,8 @@ namespace pw::placement {
 struct FitOptions {
     /// The first place that is good, or the best of many: pushed into every corner, turned along every edge.
     bool thorough = true;
-    /// mm; a place with more to spare than this is never missed (a disc is placed exactly). Arcs of other plates
-    /// are taken up to Slack::kRough larger on top of it.
+    /// mm; a place with more to spare than this is never missed (a disc is placed exactly). Arcs of other
+    /// plates are taken up to Slack::kRough larger on top of it.
     double tolerance = 0.15;
     double usableWidth = 40; ///< mm; what is narrower is no remainder
     /// Put it as far this way (radians) as it goes, whatever that wastes.
@@ -42,14 +42,14 @@ struct FitAnswer {
     bool settled = true; ///< false: too tight to say in the time allowed
     bool stopped = false;
     ShortOf shortOf = ShortOf::Nothing;
-    /// Where nothing fits: how much the plate would have to be narrower (or the piece wider) to go in, mm, where
-    /// it comes nearest; about right for other plates than discs.
+    /// Where nothing fits: how much the plate would have to be narrower (or the piece wider) to go in, mm,
+    /// where it comes nearest; about right for other plates than discs.
     double missing = 0;
     Pose nearest;
 };
 
-/// A hole as large as the bore or a little larger serves as the bore as it is. ISO 273 lets a clearance hole be up
-/// to about a fifth over the screw (coarse series); the verdict is then worked out with that bore.
+/// A hole as large as the bore or a little larger serves as the bore as it is. ISO 273 lets a clearance hole
+/// be up to about a fifth over the screw (coarse series); the verdict is then worked out with that bore.
 inline constexpr double kBoreOver = 1.2, kBoreUnder = 0.1; // factor; mm
 
 FitAnswer fitPlate(const shape::Region& plate, const Stock& stock, const Spacing& spacing,
@@ -58,8 +58,8 @@ FitAnswer fitPlate(const shape::Region& plate, const Stock& stock, const Spacing
 /// The plate's rim grown by the kerf: what the cut takes out of the piece.
 shape::Loop cutLoop(const shape::Region& plate, double kerf);
 
-/// Up to `most` plates on one piece, one after the other where each is best. The first that does not go in ends
-/// it.
+/// Up to `most` plates on one piece, one after the other where each is best. The first that does not go in
+/// ends it.
 std::vector<Placement> fitSeveral(const shape::Region& plate, const Stock& stock, const Spacing& spacing,
                                   std::size_t most, const FitOptions& options = {});
 

@@ -89,7 +89,8 @@ double area(const Stock& stock) {
     const double whole = shape::signedArea(stock.rim);
     if (things.empty())
         return whole;
-    // Alone and inside, a hole's own area is exact; holes that meet, or run over the edge, are counted by polygons.
+    // Alone and inside, a hole's own area is exact; holes that meet, or run over the edge, are counted by
+    // polygons.
     double exact = 0;
     bool apart = true;
     for (std::size_t i = 0; i < stock.obstacles.size() && apart; ++i) {

@@ -47,9 +47,7 @@ public:
     }
 
 private:
-    double spread(const Box& box) const {
-        return std::hypot(box.halfX, box.halfY) + spreadOfTurn(box);
-    }
+    double spread(const Box& box) const { return std::hypot(box.halfX, box.halfY) + spreadOfTurn(box); }
     double spreadOfTurn(const Box& box) const {
         return 2 * m_slack.reach() * std::sin(std::min(box.halfTurn, std::numbers::pi) / 2);
     }
@@ -60,7 +58,8 @@ private:
         const int columns = side > 0 ? std::max(1, static_cast<int>(std::ceil(width / side))) : 1;
         const int rows = side > 0 ? std::max(1, static_cast<int>(std::ceil(height / side))) : 1;
         // An empty range (lower end above the upper) still has a middle to look at.
-        const double startX = highX < lowX ? (lowX + highX) / 2 : lowX, startY = highY < lowY ? (lowY + highY) / 2 : lowY;
+        const double startX = highX < lowX ? (lowX + highX) / 2 : lowX,
+                     startY = highY < lowY ? (lowY + highY) / 2 : lowY;
         for (int i = 0; i < columns; ++i)
             for (int j = 0; j < rows; ++j) {
                 Box box;
@@ -76,7 +75,8 @@ private:
     void look(Box box) {
         const double spreadHere = spread(box);
         ++m_result.looks;
-        box.middle.slack = m_slack.at(box.middle.pivot, box.middle.turn, std::min(-spreadHere, m_result.best.slack));
+        box.middle.slack =
+            m_slack.at(box.middle.pivot, box.middle.turn, std::min(-spreadHere, m_result.best.slack));
         if (box.middle.slack > m_result.best.slack)
             m_result.best = box.middle;
         if (box.middle.slack >= 0)

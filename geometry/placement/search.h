@@ -9,7 +9,7 @@
 namespace pw::placement {
 
 struct SearchLimits {
-    double tolerance = 0.2;      ///< mm; a place with more slack than this is never missed
+    double tolerance = 0.2; ///< mm; a place with more slack than this is never missed
     std::size_t mostLooks = 300000;
     std::size_t extraLooks = 150; ///< once a place is found, for others apart from it
     std::size_t mostPlaces = 8;
@@ -30,8 +30,8 @@ struct SearchResult {
     std::size_t looks = 0;
 };
 
-/// Where on the piece the plate fits, by halving boxes of places (x, y, turn) and dropping those whose middle is
-/// further from fitting than the box is wide. With `turn` only that turn is tried, with `pivot` only that
+/// Where on the piece the plate fits, by halving boxes of places (x, y, turn) and dropping those whose middle
+/// is further from fitting than the box is wide. With `turn` only that turn is tried, with `pivot` only that
 /// middle.
 SearchResult findPlaces(const Slack& slack, const SearchLimits& limits,
                         std::optional<double> turn = std::nullopt, std::optional<Point> pivot = std::nullopt);

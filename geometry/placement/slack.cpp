@@ -77,8 +77,8 @@ Slack::Slack(const shape::Region& plate, const Stock& stock, const Spacing& spac
     m_inner = std::max(0.0, m_plate.depth({}));
     if (m_plate.circle())
         m_reach = m_inner;
-    m_reflex = m_rim.circle() ? std::vector<Point>{}
-                              : reflexCorners(polygonOf(stock.rim, Side::Within, kRough / 2));
+    m_reflex =
+        m_rim.circle() ? std::vector<Point>{} : reflexCorners(polygonOf(stock.rim, Side::Within, kRough / 2));
     for (const shape::Hole& hole : plate.holes)
         m_holes.emplace_back(shape::moved(hole.loop, Point{} - m_pivot));
     for (std::size_t i = 0; i < stock.obstacles.size(); ++i) {
@@ -89,9 +89,10 @@ Slack::Slack(const shape::Region& plate, const Stock& stock, const Spacing& spac
         const shape::Circle round = circleRound(thing.points);
         for (std::size_t h = 0; h < m_holes.size(); ++h) {
             const shape::Box& box = m_holes[h].box();
-            // A long thin thing may go into a slot, whatever its round; a round hole takes no more than its own.
-            const double room = m_holes[h].circle() ? m_holes[h].circle()->radius
-                                                    : std::hypot(box.width(), box.height()) / 2;
+            // A long thin thing may go into a slot, whatever its round; a round hole takes no more than its
+            // own.
+            const double room =
+                m_holes[h].circle() ? m_holes[h].circle()->radius : std::hypot(box.width(), box.height()) / 2;
             const double need = thing.curve.circle() ? thing.curve.circle()->radius : round.radius * 0.99;
             if (need + m_kerf <= room)
                 thing.swallowers.push_back(h);

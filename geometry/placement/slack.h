@@ -26,16 +26,16 @@ struct Pose {
 
 shape::Loop placed(const shape::Loop& loop, const Pose& pose);
 
-/// Is the plate clear of everything, by exact distances between lines and arcs, to within 1e-6 mm? A hole or bad
-/// area of the piece is either clear of the rim by the spacing, or inside one of the plate's own holes with the
-/// kerf to spare (what is cut there needs steel on the side that falls out). `asBore`: this obstacle is taken
-/// as the plate's bore as it stands.
+/// Is the plate clear of everything, by exact distances between lines and arcs, to within 1e-6 mm? A hole or
+/// bad area of the piece is either clear of the rim by the spacing, or inside one of the plate's own holes
+/// with the kerf to spare (what is cut there needs steel on the side that falls out). `asBore`: this obstacle
+/// is taken as the plate's bore as it stands.
 bool fits(const shape::Region& plate, const Stock& stock, const Spacing& spacing, const Pose& pose,
           std::optional<std::size_t> asBore = std::nullopt);
 
-/// How far a plate at a place is from touching: positive, the least clearance beyond the spacing; negative, at
-/// least so far must it move before it fits. Changes by no more than the plate is moved. Arcs of the plate's rim
-/// are taken up to `kRough` larger than they are, but for a disc, which is exact.
+/// How far a plate at a place is from touching: positive, the least clearance beyond the spacing; negative,
+/// at least so far must it move before it fits. Changes by no more than the plate is moved. Arcs of the
+/// plate's rim are taken up to `kRough` larger than they are, but for a disc, which is exact.
 class Slack {
 public:
     static constexpr double kRough = 0.04; ///< mm
@@ -43,10 +43,9 @@ public:
     Slack(const shape::Region& plate, const Stock& stock, const Spacing& spacing,
           std::optional<std::size_t> asBore = std::nullopt);
 
-    /// `pivot` is where the middle of the plate lies, in the piece. What is certainly under `floor` may come out
-    /// as any figure under it.
-    double at(Point pivot, double turn,
-              double floor = -std::numeric_limits<double>::infinity()) const;
+    /// `pivot` is where the middle of the plate lies, in the piece. What is certainly under `floor` may come
+    /// out as any figure under it.
+    double at(Point pivot, double turn, double floor = -std::numeric_limits<double>::infinity()) const;
 
     Pose poseOf(Point pivot, double turn) const;
     Point pivotOf(const Pose& pose) const;
@@ -60,7 +59,7 @@ public:
 private:
     struct Thing { ///< of the piece
         Curve curve;
-        std::vector<Point> points; ///< of a polygon around it
+        std::vector<Point> points;           ///< of a polygon around it
         std::vector<std::size_t> swallowers; ///< plate holes large enough
     };
     double rimSlack(Point pivot, double c, double s, double floor) const;
@@ -68,13 +67,13 @@ private:
     double inside(const Thing& thing, const Curve& hole, Point pivot, double c, double s) const;
     double findPeriod() const;
 
-    Curve m_rim;                  ///< of the piece
-    std::vector<Point> m_reflex;  ///< its corners that point inward
+    Curve m_rim;                 ///< of the piece
+    std::vector<Point> m_reflex; ///< its corners that point inward
     std::vector<Thing> m_things;
-    Curve m_plate;                ///< rim, with the pivot as origin
-    std::vector<Curve> m_holes;   ///< of the plate, likewise
-    std::vector<Point> m_points;  ///< round the plate's rim, likewise
-    Point m_pivot;                ///< in plate coordinates
+    Curve m_plate;               ///< rim, with the pivot as origin
+    std::vector<Curve> m_holes;  ///< of the plate, likewise
+    std::vector<Point> m_points; ///< round the plate's rim, likewise
+    Point m_pivot;               ///< in plate coordinates
     double m_clear, m_kerf, m_reach = 0, m_inner = 0, m_period = 0;
 };
 

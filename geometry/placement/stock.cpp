@@ -1,5 +1,6 @@
 #include "geometry/placement/stock.h"
 
+#include "core/util/say.h"
 #include "geometry/outline/build.h"
 
 #include <cmath>
@@ -35,26 +36,26 @@ BuiltStock buildStock(const rack::Offcut& offcut) {
     std::vector<std::string> missing;
     auto rim = outline::buildOutline(offcut.outline, "outline", built.problems, missing);
     for (const std::string& field : missing)
-        built.problems.push_back({field, "Missing; the piece has no shape without it."});
+        built.problems.push_back({field, say("Missing; the piece has no shape without it.")});
     if (!rim)
         return built;
-    if (offcut.outline.shape == job::OutlineShape::Polygon &&
-        shape::signedArea({offcut.outline.points}) < 0)
-        built.words.push_back("its corners run clockwise; taken the other way round");
+    if (offcut.outline.shape == job::OutlineShape::Polygon && shape::signedArea({offcut.outline.points}) < 0)
+        built.words.push_back(say("its corners run clockwise; taken the other way round"));
     built.stock.rim = std::move(*rim);
     const auto add = [&](shape::Loop loop, bool isHole, std::size_t index) {
-        const std::string name = (isHole ? "hole " : "bad area ") + std::to_string(index + 1);
+        const std::string name = isHole ? say("hole %1", {index + 1}) : say("bad area %1", {index + 1});
         switch (liesOn(built.stock.rim, loop)) {
         case Lies::Outside:
             if (shape::contains(loop, built.stock.rim.vertices.front().at)) {
-                built.problems.push_back({isHole ? "holes" : "bad_areas", name + " is larger than the piece."});
+                built.problems.push_back(
+                    {isHole ? "holes" : "bad_areas", say("%1 is larger than the piece.", {name})});
                 return;
             }
-            built.words.push_back(name + " lies off the piece; passed over");
+            built.words.push_back(say("%1 lies off the piece; passed over", {name}));
             return;
         case Lies::Across:
             if (isHole)
-                built.words.push_back(name + " runs over the edge; taken as a notch");
+                built.words.push_back(say("%1 runs over the edge; taken as a notch", {name}));
             break;
         case Lies::Inside:
             break;

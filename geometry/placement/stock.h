@@ -11,8 +11,8 @@ namespace pw::placement {
 
 /// What a plate on a piece must stay clear of, or swallow whole in one of its own holes.
 struct Obstacle {
-    shape::Loop loop; ///< counter-clockwise
-    bool isHole = true; ///< false: a bad area
+    shape::Loop loop;      ///< counter-clockwise
+    bool isHole = true;    ///< false: a bad area
     std::size_t index = 0; ///< of `holes` or `bad_areas`
 };
 
@@ -27,7 +27,7 @@ double area(const Stock& stock);
 
 /// A piece as far as its figures describe one.
 struct BuiltStock {
-    Stock stock; ///< to be trusted only when there are no problems
+    Stock stock;                    ///< to be trusted only when there are no problems
     util::Problems problems;        ///< why the piece cannot be used
     std::vector<std::string> words; ///< what was mended or passed over
 };

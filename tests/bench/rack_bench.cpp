@@ -16,10 +16,13 @@ job::Job sample(const char* name) {
     return jobfile::readJob(*tree).job;
 }
 
-/// Invented pieces of 25 thicknesses (as a vernier reads them) and four steels; a third has holes or bad areas.
+/// Invented pieces of 25 thicknesses (as a vernier reads them) and four steels; a third has holes or bad
+/// areas.
 rack::RackReading manyPieces(std::size_t count, unsigned seed) {
     std::mt19937 random(seed);
-    const auto between = [&](double low, double high) { return low + (high - low) * (random() / 4294967296.0); };
+    const auto between = [&](double low, double high) {
+        return low + (high - low) * (random() / 4294967296.0);
+    };
     rack::RackReading rack;
     for (std::size_t i = 0; i < count; ++i) {
         rack::Offcut piece;
@@ -28,7 +31,7 @@ rack::RackReading manyPieces(std::size_t count, unsigned seed) {
         const double t = 6 + static_cast<int>(between(0, 25)) * 0.6;
         piece.thickness = {units::Length::fromMm(t), units::Length::fromMm(t)};
         const char* steels[] = {"S235", "S355", "A36", "unknown scrap"};
-        piece.steel = job::Material{.name = steels[static_cast<int>(between(0, 4))]};
+        piece.steel.emplace().name = steels[static_cast<int>(between(0, 4))];
         piece.steelIs = rack::SteelIs::Known;
         const double size = between(90, 330);
         switch (static_cast<int>(between(0, 3))) {
@@ -69,7 +72,9 @@ void rankAThousand(benchmark::State& state, const char* name) {
     }
     state.counters["fit"] = static_cast<double>(fit);
 }
-BENCHMARK_CAPTURE(rankAThousand, symmetric_disc, "mill_lane_six_pin")->Unit(benchmark::kMillisecond)->UseRealTime();
+BENCHMARK_CAPTURE(rankAThousand, symmetric_disc, "mill_lane_six_pin")
+    ->Unit(benchmark::kMillisecond)
+    ->UseRealTime();
 BENCHMARK_CAPTURE(rankAThousand, bar, "mill_lane_two_pin_bar")->Unit(benchmark::kMillisecond)->UseRealTime();
 
 } // namespace

@@ -18,7 +18,8 @@ RackReading read(const std::string& offcuts) {
     return readRack(*tree);
 }
 
-const std::string kGood = R"({"name": "good", "thickness": "12 mm", "outline": {"shape": "disc", "diameter": "200 mm"}})";
+const std::string kGood =
+    R"({"name": "good", "thickness": "12 mm", "outline": {"shape": "disc", "diameter": "200 mm"}})";
 
 /// What is said about a piece with this in it; the good one beside it must stand.
 std::string refusal(const std::string& offcut) {
@@ -38,7 +39,8 @@ bool says(const std::string& text, const std::string& part) {
 }
 
 TEST(ReadRack, EveryFigureOfAPiece) {
-    const RackReading reading = read(R"({"name": "door", "thickness": ["11.5 mm", "12.2 mm"], "pitting": "0.5 mm",
+    const RackReading reading =
+        read(R"({"name": "door", "thickness": ["11.5 mm", "12.2 mm"], "pitting": "0.5 mm",
         "steel": "S355", "steel_is": "guessed", "tests": {"file": "bites"}, "count": 3, "owned": false,
         "outline": {"shape": "rectangle", "length": "16 in", "width": "10 in"}, "where": "loft", "note": "bent",
         "holes": [{"at": ["1 in", "2 in"], "diameter": "1/2 in"},
@@ -76,8 +78,9 @@ TEST(ReadRack, WrongFiguresAreNamedAndTheRestStands) {
     EXPECT_TRUE(says(refusal(R"({"thickness": "3 mm", "outline": {"shape": "polygon", "points":
         [[0, 0], [100, 100], [100, 0], [0, 100]]}})"),
                      "crosses itself"));
-    EXPECT_TRUE(says(refusal(R"({"thickness": "3 mm", "holes": [{"at": [0, 0], "diameter": "-3 mm"}], )" + disc + "}"),
-                     "holes[0].diameter"));
+    EXPECT_TRUE(says(
+        refusal(R"({"thickness": "3 mm", "holes": [{"at": [0, 0], "diameter": "-3 mm"}], )" + disc + "}"),
+        "holes[0].diameter"));
 }
 
 TEST(ReadRack, MendsWithAWord) {

@@ -28,8 +28,8 @@ Obstacle roundHole(double x, double y, double radius) {
     return {shape::circleLoop({x, y}, radius), true, 0};
 }
 
-// 500 pieces, each against a grid of places refined from its best: nothing that is put down overlaps, nothing that
-// goes in with half a millimetre to spare is missed.
+// 500 pieces, each against a grid of places refined from its best: nothing that is put down overlaps, nothing
+// that goes in with half a millimetre to spare is missed.
 TEST(FitPlate, AgreesWithBruteForceOnFiveHundredPieces) {
     Chance chance(20260711);
     int fitted = 0, tight = 0, reused = 0;
@@ -55,7 +55,8 @@ TEST(FitPlate, AgreesWithBruteForceOnFiveHundredPieces) {
             EXPECT_GT(answer.missing, 0) << "piece " << i;
         }
     }
-    std::cout << fitted << " fit, " << reused << " on a hole of the piece, " << tight << " missed by under 2 mm\n";
+    std::cout << fitted << " fit, " << reused << " on a hole of the piece, " << tight
+              << " missed by under 2 mm\n";
     EXPECT_GT(fitted, 120);
     EXPECT_LT(fitted, 420);
     EXPECT_GT(tight, 3);
@@ -122,7 +123,8 @@ TEST(FitPlate, AHoleOfTheSizeOfTheBoreIsTheBore) {
     EXPECT_NEAR(answer.place->boreDiameter, 21, 1e-9);
     EXPECT_NEAR(shape::distance(answer.place->pose.at, {4, -3}), 0, 1e-9);
     stock.obstacles[0] = roundHole(4, -3, 9);
-    EXPECT_FALSE(fitPlate(disc(50, 10), stock, kSpacing).place) << "too small for the bore, too large to be cut away";
+    EXPECT_FALSE(fitPlate(disc(50, 10), stock, kSpacing).place)
+        << "too small for the bore, too large to be cut away";
 }
 
 TEST(FitPlate, KeepsTheRemainderWhole) {

@@ -11,8 +11,8 @@
 #include <string>
 #include <vector>
 
-/// Pieces and plates by chance, and a slow second opinion on where one goes on the other: everything is a run of
-/// points here, and nothing is shared with the code under test but the shapes.
+/// Pieces and plates by chance, and a slow second opinion on where one goes on the other: everything is a run
+/// of points here, and nothing is shared with the code under test but the shapes.
 namespace pw::testing {
 
 using placement::Obstacle;
@@ -60,10 +60,11 @@ inline Stock randomStock(Chance& chance, double size) {
     const int things = pick(chance, 4);
     for (int i = 0; i < things; ++i) {
         const Point at{chance.between(-size, size), chance.between(-size, size)};
-        Loop loop = pick(chance, 3) == 0 ? shape::slotLoop(at, chance.between(20, 40), 10, chance.between(0, 3))
-                    : pick(chance, 4) == 0
-                        ? shape::moved(shape::turned(shape::rectangleLoop(chance.between(10, 40), 15), 0.4), at)
-                        : shape::circleLoop(at, chance.between(2, 14));
+        Loop loop =
+            pick(chance, 3) == 0 ? shape::slotLoop(at, chance.between(20, 40), 10, chance.between(0, 3))
+            : pick(chance, 4) == 0
+                ? shape::moved(shape::turned(shape::rectangleLoop(chance.between(10, 40), 15), 0.4), at)
+                : shape::circleLoop(at, chance.between(2, 14));
         if (!shape::crosses(stock.rim, loop) && shape::contains(stock.rim, at))
             stock.obstacles.push_back({loop, true, static_cast<std::size_t>(i)});
     }
@@ -92,7 +93,8 @@ inline Region randomPlate(Chance& chance) {
     const double circle = 28;
     if (pick(chance, 2) == 0)
         for (int i = 0; i < 3; ++i)
-            plate.holes.push_back({shape::circleLoop(shape::polar(circle, 2.1 * i), 9), shape::Part::Access, i});
+            plate.holes.push_back(
+                {shape::circleLoop(shape::polar(circle, 2.1 * i), 9), shape::Part::Access, i});
     return plate;
 }
 
