@@ -474,10 +474,11 @@ private:
         std::map<Key, std::string> found;
         std::size_t tried = 0;
         for (PieceAnswer& piece : m_answer.pieces) {
-            if (!piece.fits || mayBeMade(piece.grade) || piece.grade == Grade::Incomplete)
+            if (!piece.fits || piece.grade == Grade::Holds || piece.grade == Grade::Incomplete)
                 continue;
             const job::Job whole = made(piece);
-            const Key key = keyOf(whole);
+            const Key key =
+                keyOf(whole); // a guess may have made the grade worse; that is rare, and on the safe side
             if (!found.contains(key)) {
                 if (tried == kMostHalved)
                     continue;
@@ -486,7 +487,7 @@ private:
                 for (const int parts : steps) {
                     throwIfStopped(tell());
                     const Sum sum = sumOf(fewerAtATime(whole, count, parts));
-                    if (!mayBeMade(sum.grade))
+                    if (!mayBeMade(sum.grade) || rankOf(sum.grade) >= rankOf(piece.grade))
                         continue;
                     const int atATime = count / parts;
                     words = sum.grade == Grade::Holds

@@ -88,11 +88,13 @@ private:
         if (places.empty())
             return;
         std::vector<Spot> starts = places;
+        m_aligned.clear();
         if (slack.period() > 0 && !bore)
             for (const double turn : turnsAlongEdges(m_plate.rim, m_stock.rim, slack.period())) {
                 SearchLimits limits = m_limits;
                 limits.mostLooks = 4000;
                 limits.extraLooks = 40;
+                m_aligned.push_back(turn);
                 for (const Spot& spot : findPlaces(slack, limits, turn).places)
                     starts.push_back(spot);
                 if (!m_options.thorough && starts.size() > places.size() + 3)
@@ -131,6 +133,11 @@ private:
             weigh(place);
         else // the further from the middle of the piece, the more is left in one
             place.worth = shape::distance(spot.pivot, m_middle) * kRoughly;
+        // Along an edge is easier to lay out and leaves straight sides.
+        if (slack.period() > 0 && !m_aligned.empty() && std::ranges::none_of(m_aligned, [&](double t) {
+                return isNear(t, spot.turn, slack.period(), 1e-6);
+            }))
+            place.worth -= kAskew * shape::signedArea(m_plate.rim);
         place.spare = std::max(spot.slack, 0.0);
         if (m_answer.place && !isBetter(place, *m_answer.place))
             return;
@@ -243,6 +250,7 @@ private:
         }
     }
 
+    static constexpr double kAskew = 0.05;  ///< of the plate's area that a place askew to every edge costs
     static constexpr double kRoughly = 200; ///< mm2 a millimetre is held to be worth
 
     const shape::Region& m_plate;
@@ -254,6 +262,7 @@ private:
     double m_area;
     SearchLimits m_limits;
     std::vector<Spot> m_tried;
+    std::vector<double> m_aligned; ///< turns along an edge
     FitAnswer m_answer;
 };
 

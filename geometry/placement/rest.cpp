@@ -13,7 +13,7 @@ namespace {
 namespace cl = ClipperLib;
 
 constexpr double kGrid = 1000; ///< steps a mm
-constexpr double kBroader[] = {2, 3.5};
+constexpr double kBroader[] = {2, 4, 6};
 
 cl::Path pathOf(const std::vector<shape::Point>& points) {
     cl::Path path;

@@ -14,8 +14,8 @@ inline constexpr double kUsableWidth = 40;
 struct Rest {
     double usable = 0;  ///< mm2, all parts
     double biggest = 0; ///< mm2, the largest one
-    /// Mean over the usable width and 2, 3.5 times it of what such a disc gets to, mm2: more where the rest
-    /// is in one broad piece than where it is a frame round a hole.
+    /// Mean over the usable width and 2, 4 and 6 times it of what such a disc gets to, mm2: more where the
+    /// rest is in one broad piece than where it is a frame round a hole.
     double worth = 0;
     std::vector<std::vector<shape::Point>> outlines; ///< of the parts, holes clockwise
 };

@@ -67,9 +67,11 @@ TEST(Propose, OffersABarAndSaysWhatItCosts) {
 TEST(Propose, InchJobsGetFractions) {
     const Proposals proposals = propose(sampleTree("mill_lane_eight_pin_inch"));
     ASSERT_FALSE(proposals.best.empty());
-    for (const auto& [path, value] : proposals.best.front().changes)
-        if (path == "plate.bore" || path == "stations.access_hole")
+    for (const auto& [path, value] : proposals.best.front().changes) {
+        if (path == "plate.bore" || path == "stations.access_hole") {
             EXPECT_TRUE(value.text() && value.text()->ends_with(" in")) << path;
+        }
+    }
 }
 
 TEST(Propose, SaysWhatItNeeds) {

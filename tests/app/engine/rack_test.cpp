@@ -107,7 +107,7 @@ TEST(RankRack, AGuessedSteelIsJudgedAsScrap) {
 TEST(RankRack, SaysWhatGoesWithFewerStationsAtATime) {
     // Folds under six springs; the half or third of the load must then be tried, and hold, for it to be said.
     job::Job job = sample("mill_lane_six_pin");
-    const auto rack = rackOf(plate("weak", "4.5 mm", "S235", 200));
+    const auto rack = rackOf(plate("weak", "3.5 mm", "S235", 200));
     const RackAnswer answer = rankRack(job, rack);
     const PieceAnswer& piece = answer.pieces.front();
     ASSERT_TRUE(piece.fits);

@@ -102,12 +102,12 @@ inline Region randomPlate(Chance& chance) {
 class BruteForce {
 public:
     BruteForce(const Region& plate, const Stock& stock, const Spacing& spacing, double step = 3)
-        : m_plate(points(plate.rim, step)), m_rim(points(stock.rim, 0.9)), m_clear(spacing.clear()),
+        : m_plate(points(plate.rim, step)), m_rim(points(stock.rim, 0, 2.5)), m_clear(spacing.clear()),
           m_kerf(spacing.kerf) {
         for (const shape::Hole& hole : plate.holes)
-            m_holes.push_back(points(hole.loop, 0.5));
+            m_holes.push_back(points(hole.loop, 0, 1));
         for (const Obstacle& thing : stock.obstacles)
-            m_things.push_back(points(thing.loop, 1));
+            m_things.push_back(points(thing.loop, 2));
     }
 
     /// Least clearance over what is wanted; as soon as it is under `floor` that will do.
@@ -201,14 +201,13 @@ public:
     }
 
 private:
-    static std::vector<Point> points(const Loop& loop, double step) {
+    /// `arcStep`: along arcs only, straight sides are their ends.
+    static std::vector<Point> points(const Loop& loop, double step, double arcStep = 0) {
         std::vector<Point> out;
         for (std::size_t i = 0; i < loop.size(); ++i) {
             const shape::Side side = loop.side(i);
-            // A straight side of a piece needs its ends only.
-            const int parts = side.isArc() || step > 0.9
-                                  ? std::max(1, static_cast<int>(std::ceil(side.length() / step)))
-                                  : 1;
+            const double apart = step > 0 ? step : side.isArc() ? arcStep : 1e9;
+            const int parts = std::max(1, static_cast<int>(std::ceil(side.length() / apart)));
             for (int k = 0; k < parts; ++k)
                 out.push_back(side.pointAt(static_cast<double>(k) / parts));
         }
