@@ -2,8 +2,11 @@
 
 #include "app/cli/bad_input.h"
 #include "app/cli/cut_words.h"
+#include "app/cli/rack_command.h"
+#include "app/cli/read_job.h"
 #include "app/engine/check.h"
 #include "app/engine/ladder.h"
+#include "app/engine/rack.h"
 #include "app/engine/report_json.h"
 #include "app/engine/tool.h"
 #include "app/engine/words.h"
@@ -24,20 +27,6 @@ namespace pw::cli {
 namespace {
 
 constexpr int kGood = 0, kWeak = 1, kBadInput = 2;
-
-job::Job readJob(const std::string& file, std::ostream& err) {
-    const auto tree = jobfile::loadTree(file);
-    if (!tree)
-        throw BadInput{util::toText(tree.problem()) + "\n"};
-    jobfile::Reading reading = jobfile::readJob(*tree);
-    if (!reading.problems.empty())
-        throw BadInput{file + " has " +
-                       (reading.problems.size() == 1 ? std::string("a figure") : std::string("figures")) +
-                       " to mend:\n" + util::toText(reading.problems)};
-    for (const std::string& key : reading.unknownKeys)
-        err << "note: " << file << ": not known and left alone: " << key << "\n";
-    return std::move(reading.job);
-}
 
 shape::Point parsePlace(const std::string& text) {
     const auto wrong = [&] {
@@ -68,14 +57,20 @@ int doCheck(const std::string& file, bool json, bool reasons, const std::vector<
     for (const std::string& text : at)
         options.at.push_back(parsePlace(text));
     const job::Job job = readJob(file, err);
-    const engine::Report report = engine::check(job, options);
+    engine::Report report = engine::check(job, options);
+    if (job.piece && !job.rack.empty())
+        if (const auto under = engine::pieceUnder(job, readRackFile(engine::rackFileOf(job, file), err)))
+            engine::addStockFit(report, *under);
     out << (json ? jobfile::toJson(engine::toTree(report)) : engine::toWords(job, report, reasons));
     return statusOf(report);
 }
 
 int doLadder(const std::string& file, bool json, std::ostream& out, std::ostream& err) {
     const job::Job job = readJob(file, err);
-    const engine::Ladder ladder = engine::ladder(job);
+    engine::Ladder ladder = engine::ladder(job);
+    const std::filesystem::path rack = engine::rackFileOf(job, file);
+    if (std::error_code error; !rack.empty() && std::filesystem::exists(rack, error))
+        engine::markOnRack(ladder, readRackFile(rack, err));
     out << (json ? jobfile::toJson(engine::toTree(ladder)) : engine::toWords(ladder, job.preferred));
     return ladder.thinnestThatHolds.empty() ? kWeak : kGood;
 }
@@ -158,6 +153,20 @@ int doSheet(const std::string& file, const std::string& target, bool anyway, boo
 
 } // namespace
 
+job::Job readJob(const std::string& file, std::ostream& err) {
+    const auto tree = jobfile::loadTree(file);
+    if (!tree)
+        throw BadInput{util::toText(tree.problem()) + "\n"};
+    jobfile::Reading reading = jobfile::readJob(*tree);
+    if (!reading.problems.empty())
+        throw BadInput{file + " has " +
+                       (reading.problems.size() == 1 ? std::string("a figure") : std::string("figures")) +
+                       " to mend:\n" + util::toText(reading.problems)};
+    for (const std::string& key : reading.unknownKeys)
+        err << "note: " << file << ": not known and left alone: " << key << "\n";
+    return std::move(reading.job);
+}
+
 int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
         const OpenWindow& openWindow) {
     CLI::App app{"Platewright: compressor plates and pullers from scrap steel, checked before they are cut.\n"
@@ -189,6 +198,17 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
     tool->add_option("job", job, "the tool's own job file")->required();
     tool->add_option("others", others, "other job files, or folders of them, to try it on");
     tool->add_flag("--json", json, "print it as JSON");
+    CLI::App* rack = app.add_subcommand("rack", "which pieces on the rack will do, best first");
+    std::string rackFile, prefer;
+    rack->add_option("job", job, "the job file")->required();
+    rack->add_option("--rack", rackFile, "the rack file; the one that the job names when not said");
+    rack->add_option("--prefer", prefer, "where verdicts are equal")
+        ->check(CLI::IsMember({"least-waste", "lightest", "thickest-margin", "quickest-cut"}));
+    rack->add_flag("--json", json, "print it as JSON");
+    CLI::App* propose =
+        app.add_subcommand("propose", "plates for the job's stations, load and screw, with their trade-offs");
+    propose->add_option("job", job, "the job file; its plate may be left out")->required();
+    propose->add_flag("--json", json, "print it as JSON");
     const auto addWriter = [&](const char* name, const char* what, const char* file) {
         CLI::App* command = app.add_subcommand(name, what);
         command->add_option("job", job, "the job file")->required();
@@ -224,6 +244,10 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
             return doCheck(job, json, reasons, at, out, err);
         if (ladder->parsed())
             return doLadder(job, json, out, err);
+        if (rack->parsed())
+            return doRack(job, rackFile, prefer, json, out, err);
+        if (propose->parsed())
+            return doPropose(job, json, out, err);
         if (tool->parsed())
             return doTool(job, others, json, out, err);
         if (cut->parsed())

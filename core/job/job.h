@@ -258,9 +258,19 @@ struct Obstacle {
 
 enum class Process { PlasmaTable, TorchTable, HandTorch, SawAndDrill, Milled };
 
+/// The piece on the rack that the plate is to come from, and where on it the plate lies: its origin and x axis
+/// in the piece's own coordinates, turned counter-clockwise.
+struct PieceChoice {
+    std::string name;
+    Given<PointXY> at;
+    Given<Angle> turn;
+    bool operator==(const PieceChoice&) const = default;
+};
+
 struct Cutting {
     Given<Process> process;
     Given<Length> kerf, layoutError, growth;
+    Given<Length> edgeMargin; ///< steel left between the cut and the piece's edge, holes and bad areas
     bool operator==(const Cutting&) const = default;
 };
 
@@ -287,7 +297,8 @@ struct Job {
     Given<Legs> legs;
     Heat heat;
     std::vector<Obstacle> keepClear;
-    std::string rack;
+    std::string rack; ///< the rack file, beside the job unless it says where
+    Given<PieceChoice> piece;
     Cutting cutting;
     Wanted wanted;
     /// The units the figures were mostly typed in; decides which units answers lead with.

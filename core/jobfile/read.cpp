@@ -65,6 +65,7 @@ void readAll(FieldReader& figures, job::Job& job) {
     figures.part("heat", job.heat, readHeat);
     figures.rows("keep_clear", job.keepClear, kMostHoles, readObstacle);
     figures.text("rack", job.rack);
+    figures.part("piece", job.piece, readPiece);
     figures.part("cutting", job.cutting, readCutting);
     figures.part("wanted", job.wanted, readWanted);
     compareSharesWithStations(figures, job);

@@ -22,11 +22,24 @@ void readHeat(FieldReader& figures, job::Heat& heat) {
     figures.quantity("tool", heat.tool, kWarmth);
 }
 
+void readPiece(FieldReader& figures, job::PieceChoice& piece) {
+    figures.text("name", piece.name);
+    if (figures.has("at")) {
+        job::PointXY at;
+        if (figures.need("at", at))
+            piece.at = at;
+    } else {
+        figures.acceptKey("at");
+    }
+    figures.quantity("turn", piece.turn, kTurn);
+}
+
 void readCutting(FieldReader& figures, job::Cutting& cutting) {
     figures.choice("process", cutting.process, kProcesses);
     figures.quantity("kerf", cutting.kerf, kSmall);
     figures.quantity("layout_error", cutting.layoutError, kSmall);
     figures.quantity("growth", cutting.growth, kSmall);
+    figures.quantity("edge_margin", cutting.edgeMargin, kSmall);
 }
 
 void readWanted(FieldReader& figures, job::Wanted& wanted) {

@@ -35,6 +35,7 @@ void readLegs(FieldReader& figures, job::Legs& legs);
 void readHub(FieldReader& figures, job::Hub& hub);
 
 void readHeat(FieldReader& figures, job::Heat& heat);
+void readPiece(FieldReader& figures, job::PieceChoice& piece);
 void readCutting(FieldReader& figures, job::Cutting& cutting);
 void readWanted(FieldReader& figures, job::Wanted& wanted);
 

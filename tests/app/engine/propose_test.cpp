@@ -1,0 +1,96 @@
+#include "app/engine/propose.h"
+
+#include "core/jobfile/read.h"
+
+#include <gtest/gtest.h>
+
+#include <string>
+
+namespace pw::engine {
+namespace {
+
+using jobfile::Tree;
+using verdict::Grade;
+
+Tree sampleTree(const std::string& name) {
+    const auto tree = jobfile::loadTree(std::string(PW_SAMPLES) + "/" + name + ".plate.json");
+    EXPECT_TRUE(tree.ok());
+    return *tree;
+}
+
+TEST(Propose, FromStationsLoadAndScrewAlone) {
+    Tree tree = sampleTree("mill_lane_six_pin");
+    tree.erase("plate");
+    tree.erase("stations.access_hole");
+    tree.erase("screw.washer_outside");
+    tree.erase("screw.washer_thickness");
+    const Proposals proposals = propose(tree);
+    ASSERT_FALSE(proposals.best.empty());
+    EXPECT_EQ(proposals.best.front().grade, Grade::Holds);
+    for (const Proposal& proposal : proposals.best) {
+        // As it would be saved it reads without a problem, and gets the verdict that was promised.
+        const jobfile::Reading made = jobfile::readJob(withChanges(tree, proposal.changes));
+        EXPECT_TRUE(made.problems.empty()) << util::toText(made.problems);
+        const Report report = check(made.job);
+        EXPECT_EQ(report.grade, proposal.grade) << proposal.title;
+        for (const char* id : {"land.width", "access.keeper", "plate.ligament", "centre.washer"}) {
+            ASSERT_TRUE(report.find(id)) << id;
+            EXPECT_EQ(report.find(id)->grade, Grade::Holds)
+                << proposal.title << ": " << report.find(id)->basis;
+        }
+        // ISO 273 medium series: 22 mm for M20.
+        EXPECT_NEAR(made.job.plate.bore->mm(), 22, 1e-9);
+    }
+}
+
+TEST(Propose, TheThicknessIsTheLeastThatHolds) {
+    const Tree tree = sampleTree("mill_lane_six_pin");
+    const Proposal first = propose(tree).best.front();
+    ASSERT_EQ(first.grade, Grade::Holds);
+    job::Job job = jobfile::readJob(withChanges(tree, first.changes)).job;
+    job.plate.thickness =
+        units::Length::fromMm(first.thickness.mm() * 0.75); // the next thinner stock or less
+    EXPECT_NE(check(job).grade, Grade::Holds);
+}
+
+TEST(Propose, OffersABarAndSaysWhatItCosts) {
+    const Proposals proposals = propose(sampleTree("mill_lane_six_pin"));
+    bool bar = false, ring = false;
+    for (const Proposal& proposal : proposals.best) {
+        bar |= proposal.stationsAtATime == 2;
+        ring |= proposal.stationsAtATime == 6;
+        EXPECT_FALSE(proposal.tradeOff.empty());
+    }
+    EXPECT_TRUE(bar && ring);
+}
+
+TEST(Propose, InchJobsGetFractions) {
+    const Proposals proposals = propose(sampleTree("mill_lane_eight_pin_inch"));
+    ASSERT_FALSE(proposals.best.empty());
+    for (const auto& [path, value] : proposals.best.front().changes) {
+        if (path == "plate.bore" || path == "stations.access_hole") {
+            EXPECT_TRUE(value.text() && value.text()->ends_with(" in")) << path;
+        }
+    }
+}
+
+TEST(Propose, SaysWhatItNeeds) {
+    Tree tree = sampleTree("mill_lane_six_pin");
+    tree.erase("stations.circle");
+    const Proposals proposals = propose(tree);
+    EXPECT_TRUE(proposals.best.empty());
+    ASSERT_EQ(proposals.missing.size(), 1u);
+    EXPECT_EQ(proposals.missing[0].field, "stations.circle");
+}
+
+TEST(Propose, AnswersEveryKindOfSampleJob) {
+    for (const char* name :
+         {"mill_lane_two_pin_bar", "mill_lane_pull_three_bolt_inch", "mill_lane_pull_ram_pulley",
+          "mill_lane_square_four", "mill_lane_pull_nobody_knows"}) {
+        const Proposals proposals = propose(sampleTree(name));
+        EXPECT_TRUE(!proposals.best.empty() || !proposals.missing.empty()) << name;
+    }
+}
+
+} // namespace
+} // namespace pw::engine
