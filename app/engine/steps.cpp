@@ -70,6 +70,7 @@ public:
             add("Feel the gap round the rim: it must be the same all round, within a feeler of " +
                 show(*gap, m_system) + ". If not, a retainer is stuck: do not go on.");
         keepers(stations);
+        m_second = m_steps.size();
         letUp();
         add("If one keeper hangs or the gap opens on one side, squeeze again before doing anything else.");
         add("Going together is the same the other way round: keepers counted in, all seated, before the nut "
@@ -91,6 +92,7 @@ public:
         if (m_report.proof.readingAt)
             add("Dial from " + show(*m_report.proof.readingAt, m_system) +
                 " off the middle to the rim, set to nothing.");
+        m_second = m_steps.size();
         load();
         stopPulling();
         heat();
@@ -99,6 +101,9 @@ public:
             "quench cast iron.");
         return std::move(m_steps);
     }
+
+    /// Where letting up begins, or the pull.
+    std::size_t second() const { return m_second; }
 
 private:
     void add(std::string text) { m_steps.push_back(std::move(text)); }
@@ -248,14 +253,18 @@ private:
     Found<thread::Thread> m_thread;
     units::System m_system;
     std::vector<std::string> m_steps;
+    std::size_t m_second = 0;
     bool m_some = false;
 };
 
 } // namespace
 
-std::vector<std::string> stepsFor(const job::Job& job, const Report& report) {
+std::vector<std::string> stepsFor(const job::Job& job, const Report& report, std::size_t* second) {
     Steps steps(job, report);
-    return job.work == job::Work::Pull ? steps.pull() : steps.squeeze();
+    std::vector<std::string> all = job.work == job::Work::Pull ? steps.pull() : steps.squeeze();
+    if (second)
+        *second = steps.second();
+    return all;
 }
 
 } // namespace pw::engine

@@ -3,7 +3,6 @@
 #include "app/engine/check.h"
 #include "app/engine/ladder.h"
 #include "app/engine/mend.h"
-#include "app/engine/write.h"
 #include "app/gui/document/journal.h"
 #include "app/gui/settings/languages.h"
 #include "app/gui/window.h"
@@ -27,8 +26,6 @@ int run(int argc, char** argv, std::optional<std::filesystem::path> job) {
     engine.ladder = [](const job::Job& j, const engine::CheckOptions& options) {
         return engine::ladder(j, options);
     };
-    engine.writeCut = engine::writeCut;
-    engine.writeSolid = engine::writeSolid;
     settings::speakChosenLanguage();
     Window window(engine);
     window.show();
