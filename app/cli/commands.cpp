@@ -8,6 +8,8 @@
 #include "app/engine/ladder.h"
 #include "app/engine/rack.h"
 #include "app/engine/report_json.h"
+#include "app/engine/report_text.h"
+#include "app/engine/several.h"
 #include "app/engine/tool.h"
 #include "app/engine/words.h"
 #include "app/engine/write.h"
@@ -51,8 +53,10 @@ int statusOf(const engine::Report& report) {
     return engine::mayBeMade(report.grade) ? kGood : kWeak;
 }
 
-int doCheck(const std::string& file, bool json, bool reasons, const std::vector<std::string>& at,
-            std::ostream& out, std::ostream& err) {
+enum class Form { Words, Reasons, Json, Text };
+
+int doCheck(const std::string& file, Form form, const std::vector<std::string>& at, std::ostream& out,
+            std::ostream& err) {
     engine::CheckOptions options;
     for (const std::string& text : at)
         options.at.push_back(parsePlace(text));
@@ -61,7 +65,9 @@ int doCheck(const std::string& file, bool json, bool reasons, const std::vector<
     if (job.piece && !job.rack.empty())
         if (const auto under = engine::pieceUnder(job, readRackFile(engine::rackFileOf(job, file), err)))
             engine::addStockFit(report, *under);
-    out << (json ? jobfile::toJson(engine::toTree(report)) : engine::toWords(job, report, reasons));
+    out << (form == Form::Json   ? jobfile::toJson(engine::toTree(report))
+            : form == Form::Text ? engine::toText(report)
+                                 : engine::toWords(job, report, form == Form::Reasons));
     return statusOf(report);
 }
 
@@ -134,10 +140,51 @@ int doWrite(const std::string& file, const std::string& target, bool anyway, con
     return kGood;
 }
 
+/// Several plates set out on one piece, and cut by one program.
+int doCutOn(const std::vector<std::string>& files, const std::string& piece, const std::string& target,
+            const engine::CutChoices& choices, std::ostream& out, std::ostream& err) {
+    if (piece.empty())
+        throw BadInput{"--on is missing: how large is the piece? Write it like --on \"300 x 400 mm\"\n"};
+    const auto sheet = engine::pieceOf(piece);
+    if (!sheet)
+        throw BadInput{"--on: " + sheet.problem().message + "\n"};
+    std::vector<engine::PlacedPlate> plates;
+    for (const std::string& file : files) {
+        engine::PlacedPlate plate{readJob(file, err), {}, {}};
+        plate.report = engine::check(plate.job);
+        if (!engine::mayBeMade(plate.report.grade) && !choices.anyway) {
+            err << target << ": not written. " << file << ": " << verdict::wordOf(plate.report.grade) << ": "
+                << plate.report.reason << "\nAdd --anyway to write it all the same, marked on its face.\n";
+            return kWeak;
+        }
+        if (const auto problem = engine::refusalOf(plate.job, plate.report, choices.anyway)) {
+            err << util::toText(*problem) << "\n";
+            return kWeak;
+        }
+        plates.push_back(std::move(plate));
+    }
+    if (const auto status = engine::setOutOn(plates, *sheet); !status) {
+        err << util::toText(status.problem()) << "\n";
+        return kBadInput;
+    }
+    const auto written = engine::writeCutFile(plates, sheet->words, target, choices);
+    if (!written) {
+        err << util::toText(written.problem()) << "\n";
+        return kBadInput;
+    }
+    out << "Wrote " << target << "\n";
+    for (std::size_t i = 0; i < plates.size(); ++i)
+        out << files[i] << ": " << engine::placeWords(plates[i]) << "\n";
+    for (const std::string& line : *written)
+        out << units::plainBlanks(line) << "\n";
+    return kGood;
+}
+
 int doSheet(const std::string& file, const std::string& target, bool anyway, bool asTemplate,
             const std::string& paperName, std::ostream& out, std::ostream& err) {
     paper::PaperChoices choices;
     choices.anyway = anyway;
+    choices.file = std::filesystem::path(file).filename().string();
     if (!paperName.empty())
         choices.size = std::tolower(static_cast<unsigned char>(paperName[0])) == 'a'
                            ? paper::PaperSize::A4
@@ -184,8 +231,12 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
     CLI::App* check = app.add_subcommand("check", "say whether the tool holds, and why");
     check->add_option("job", job, "the job file")->required();
     check->add_flag("--json", json, "print the whole report as JSON");
-    bool reasons = false;
+    bool reasons = false, text = false;
     check->add_flag("--reasons", reasons, "say of every check what it rests on, with its source");
+    check
+        ->add_flag("--text", text,
+                   "print every figure on a line of its own, in a fixed order, to compare by diff")
+        ->excludes("--json");
     check->add_option("--at", at, "add the field at a place X,Y (mm, plate coordinates); may be given again")
         ->allow_extra_args(false)
         ->take_all();
@@ -209,21 +260,32 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
         app.add_subcommand("propose", "plates for the job's stations, load and screw, with their trade-offs");
     propose->add_option("job", job, "the job file; its plate may be left out")->required();
     propose->add_flag("--json", json, "print it as JSON");
-    const auto addWriter = [&](const char* name, const char* what, const char* file) {
+    std::vector<std::string> plates;
+    const auto addWriter = [&](const char* name, const char* what, const char* file, bool several) {
         CLI::App* command = app.add_subcommand(name, what);
-        command->add_option("job", job, "the job file")->required();
+        if (several)
+            command->add_option("job", plates, "the job file; several for plates that are cut from one piece")
+                ->required();
+        else
+            command->add_option("job", job, "the job file")->required();
         command->add_option("-o,--output", target, file)->required();
         command->add_flag("--anyway", anyway,
                           "write it even when the verdict is sets, breaks or incomplete, marked");
         return command;
     };
-    CLI::App* cut = addWriter("cut", "write the cut file: the finished size, or the path of the torch",
-                              "the file to write: NAME.dxf or NAME.svg, a drawing; NAME.ngc, a program");
+    CLI::App* cut =
+        addWriter("cut", "write the cut file: the finished size, or the path of the torch",
+                  "the file to write: NAME.dxf or NAME.svg, a drawing; NAME.ngc, a program", true);
     CutWords cutWords;
     addCutWords(*cut, cutWords);
-    CLI::App* solid = addWriter("solid", "write the plate as a solid", "the file to write, NAME.step");
+    std::string piece;
+    cut->add_option("--on", piece, "set the plates out on a piece this large, like \"300 x 400 mm\"");
+    CLI::App* solid = addWriter("solid", "write the plate, or the whole stack, as a solid",
+                                "the file to write, NAME.step", false);
+    bool stack = false;
+    solid->add_flag("--stack", stack, "plate, screw, nut, washer and retainers as an assembly");
     CLI::App* sheet = addWriter("sheet", "write the shop sheet for the bench, or the paper template",
-                                "the file to write, NAME.pdf");
+                                "the file to write, NAME.pdf", false);
     bool asTemplate = false;
     std::string paperName;
     sheet->add_flag("--template", asTemplate,
@@ -241,7 +303,12 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
     }
     try {
         if (check->parsed())
-            return doCheck(job, json, reasons, at, out, err);
+            return doCheck(job,
+                           json      ? Form::Json
+                           : text    ? Form::Text
+                           : reasons ? Form::Reasons
+                                     : Form::Words,
+                           at, out, err);
         if (ladder->parsed())
             return doLadder(job, json, out, err);
         if (rack->parsed())
@@ -250,9 +317,11 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
             return doPropose(job, json, out, err);
         if (tool->parsed())
             return doTool(job, others, json, out, err);
+        if (cut->parsed() && (plates.size() > 1 || !piece.empty()))
+            return doCutOn(plates, piece, target, choicesOf(cutWords, anyway), out, err);
         if (cut->parsed())
             return doWrite(
-                job, target, anyway,
+                plates.front(), target, anyway,
                 [choices = choicesOf(cutWords, anyway)](const auto& j, const auto& report, const auto& file) {
                     return engine::writeCutFile(j, report, file, choices);
                 },
@@ -260,9 +329,9 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
         if (solid->parsed())
             return doWrite(
                 job, target, anyway,
-                [anyway](const auto& j, const auto& report,
-                         const auto& file) -> util::Result<std::vector<std::string>> {
-                    const util::Status status = engine::writeSolid(j, report, file, anyway);
+                [anyway, stack](const auto& j, const auto& report,
+                                const auto& file) -> util::Result<std::vector<std::string>> {
+                    const util::Status status = engine::writeSolid(j, report, file, anyway, stack);
                     if (!status)
                         return status.problem();
                     return std::vector<std::string>();

@@ -510,7 +510,7 @@ private:
         if (const int weakest = verdict::weakestLink(m_report.checks); weakest >= 0 && answer)
             m_report.weakest = m_report.checks[weakest].id;
         m_report.cautions = cautionsFor(m_job, m_report);
-        m_report.steps = stepsFor(m_job, m_report);
+        m_report.steps = stepsFor(m_job, m_report, &m_report.lastSteps);
         m_report.reason = reasonFor(m_job, m_report);
     }
 

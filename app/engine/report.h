@@ -157,6 +157,7 @@ struct Report {
     std::vector<GaugeRow> gauge;
     Card card;
     std::vector<std::string> assumptions, cautions, steps;
+    std::size_t lastSteps = 0; ///< of steps: the first of letting up, or of the pull
     std::vector<Change> changes;
     std::vector<Missing> missing;
     util::Problems problems; ///< shapes that cannot be (hole outside the plate); makes the verdict incomplete

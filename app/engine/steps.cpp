@@ -71,6 +71,7 @@ public:
                     "not, a retainer is stuck: do not go on.",
                     {show(*gap, m_system)}));
         keepers(stations);
+        m_second = m_steps.size();
         letUp();
         add(say(
             "If one keeper hangs or the gap opens on one side, squeeze again before doing anything else."));
@@ -93,6 +94,7 @@ public:
         if (m_report.proof.readingAt)
             add(say("Dial from %1 off the middle to the rim, set to nothing.",
                     {show(*m_report.proof.readingAt, m_system)}));
+        m_second = m_steps.size();
         load();
         stopPulling();
         heat();
@@ -100,6 +102,9 @@ public:
                 "still air; never quench cast iron."));
         return std::move(m_steps);
     }
+
+    /// Where letting up begins, or the pull.
+    std::size_t second() const { return m_second; }
 
 private:
     void add(std::string text) { m_steps.push_back(std::move(text)); }
@@ -266,14 +271,18 @@ private:
     Found<thread::Thread> m_thread;
     units::System m_system;
     std::vector<std::string> m_steps;
+    std::size_t m_second = 0;
     bool m_some = false;
 };
 
 } // namespace
 
-std::vector<std::string> stepsFor(const job::Job& job, const Report& report) {
+std::vector<std::string> stepsFor(const job::Job& job, const Report& report, std::size_t* second) {
     Steps steps(job, report);
-    return job.work == job::Work::Pull ? steps.pull() : steps.squeeze();
+    std::vector<std::string> all = job.work == job::Work::Pull ? steps.pull() : steps.squeeze();
+    if (second)
+        *second = steps.second();
+    return all;
 }
 
 } // namespace pw::engine

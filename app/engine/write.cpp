@@ -1,8 +1,7 @@
 #include "app/engine/write.h"
 
-#include "app/engine/cut_preview.h"
-#include "core/job/assumed.h"
-#include "core/thread/thread.h"
+#include "app/engine/stack.h"
+#include "core/util/require.h"
 #include "core/util/say.h"
 #include "core/util/write_file.h"
 #include "geometry/exchange/cut_plan.h"
@@ -18,35 +17,7 @@ namespace pw::engine {
 
 namespace {
 
-std::string suffixOf(const std::filesystem::path& file) {
-    std::string suffix = file.extension().string();
-    std::transform(suffix.begin(), suffix.end(), suffix.begin(),
-                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-    return suffix;
-}
-
-/// What every output of a plate that may not be made says on its face. In English everywhere, as all of a
-/// file: machines and other shops read it.
-std::string warningOf(const Report& report) {
-    if (mayBeMade(report.grade))
-        return {};
-    std::string word(verdict::wordOf(report.grade));
-    std::transform(word.begin(), word.end(), word.begin(),
-                   [](unsigned char c) { return static_cast<char>(std::toupper(c)); });
-    return "DO NOT USE: " + word;
-}
-
-/// The plate that is to be written, or why it is not.
-util::Result<shape::Region> plateToWrite(const job::Job& job, const Report& report, bool anyway) {
-    if (!mayBeMade(report.grade) && !anyway)
-        return util::Problem{
-            "", say("not written: the verdict is %1. %2 Add --anyway to write it all the same, marked",
-                    {say(verdict::wordOf(report.grade).data()), report.reason})};
-    if (!report.region || !job.plate.thickness || !report.problems.empty())
-        return util::Problem{"plate",
-                             say("not written: there is no whole plate to write. %1", {report.reason})};
-    return *report.region;
-}
+using units::Length;
 
 /// What the choices ask of a format that it cannot carry.
 std::optional<util::Problem> mismatch(const std::string& suffix, const std::string& file,
@@ -96,6 +67,13 @@ std::vector<std::string> sentencesOf(const exchange::CutPath& path, units::Syste
     return lines;
 }
 
+/// A name that says so when the plate may not be made.
+std::string marked(const std::string& name, const std::string& warning) {
+    if (warning.empty())
+        return name;
+    return name.empty() ? warning : warning + " - " + name;
+}
+
 template<class Drawn>
 util::Result<std::string> drawing(const Drawn& drawn, const job::Job& job, const std::string& warning,
                                   const std::string& suffix, const CutChoices& choices) {
@@ -115,8 +93,10 @@ util::Result<std::string> drawing(const Drawn& drawn, const job::Job& job, const
 }
 
 util::Result<std::string> program(const exchange::CutPath& path, const job::Job& job,
-                                  const std::string& material, const std::string& warning) {
+                                  const std::string& material, const std::string& warning, bool onPiece) {
     exchange::Rs274Options options;
+    if (onPiece)
+        options.datum = exchange::Datum::PlateOrigin;
     options.units = job.preferred;
     options.title = job.title;
     options.material = material;
@@ -124,24 +104,68 @@ util::Result<std::string> program(const exchange::CutPath& path, const job::Job&
     return exchange::toRs274(path, options);
 }
 
-} // namespace
-
-bool mayBeMade(verdict::Grade grade) {
-    return grade == verdict::Grade::Holds || grade == verdict::Grade::Thin;
+/// Plates on one sheet are cut by one program: what makes that impossible.
+std::optional<util::Problem> unlike(const std::vector<PlacedPlate>& plates) {
+    const exchange::CutSettings first = cutSettingsOf(plates[0].job, job::assume(plates[0].job));
+    for (const PlacedPlate& plate : plates) {
+        const exchange::CutSettings each = cutSettingsOf(plate.job, job::assume(plate.job));
+        if (std::abs(each.thickness.mm() - first.thickness.mm()) > 1e-6)
+            return util::Problem{
+                "plate.thickness",
+                say("plates of one piece are of one thickness: \"%1\" takes %2, \"%3\" %4",
+                    {plates[0].job.title, units::show(first.thickness, plates[0].job.preferred),
+                     plate.job.title, units::show(each.thickness, plate.job.preferred)})};
+        if (each.process != first.process || std::abs(each.kerf.mm() - first.kerf.mm()) > 1e-6)
+            return util::Problem{
+                "cutting", say("plates of one piece are cut in one way: process and kerf of \"%1\" differ",
+                               {plate.job.title})};
+        if (each.tappedBore != first.tappedBore)
+            return util::Problem{
+                "plate.bore_thread",
+                say("plates of one piece that are cut together have the same thread in the bore, or none")};
+    }
+    return std::nullopt;
 }
 
-util::Result<std::vector<std::string>> writeCutFile(const job::Job& job, const Report& report,
-                                                    const std::filesystem::path& file,
-                                                    const CutChoices& choices) {
+std::string titleOf(const std::vector<PlacedPlate>& plates) {
+    std::vector<std::pair<std::string, int>> titles;
+    for (const PlacedPlate& plate : plates) {
+        const auto same = std::find_if(titles.begin(), titles.end(),
+                                       [&](const auto& known) { return known.first == plate.job.title; });
+        if (same == titles.end())
+            titles.emplace_back(plate.job.title, 1);
+        else
+            ++same->second;
+    }
+    std::string text;
+    for (const auto& [title, count] : titles)
+        text +=
+            (text.empty() ? "" : " + ") + (count > 1 ? std::to_string(count) + " x " : std::string()) + title;
+    return text;
+}
+
+util::Result<std::vector<std::string>> writeAll(const std::vector<PlacedPlate>& plates,
+                                                const std::string& piece, const std::filesystem::path& file,
+                                                const CutChoices& choices) {
     const std::string suffix = suffixOf(file);
     if (auto wrong = mismatch(suffix, file.string(), choices))
         return *std::move(wrong);
-    const auto region = plateToWrite(job, report, choices.anyway);
-    if (!region)
-        return region.problem();
+    std::string warning;
+    for (const PlacedPlate& plate : plates) {
+        if (auto problem = refusalOf(plate.job, plate.report, choices.anyway))
+            return *std::move(problem);
+        if (warning.empty())
+            warning = warningOf(plate.report);
+    }
+    if (auto problem = unlike(plates))
+        return *std::move(problem);
+    job::Job job = plates.front().job;
+    job.title = titleOf(plates) + (piece.empty() ? "" : " on " + piece);
+    std::vector<shape::Region> regions;
+    for (const PlacedPlate& plate : plates)
+        regions.push_back(outline::placed(*plate.report.region, plate.place));
     const job::Assumed assumed = job::assume(job);
     const exchange::CutSettings settings = cutSettingsOf(job, assumed);
-    const std::string warning = warningOf(report);
     std::vector<std::string> sentences;
     util::Result<std::string> text = std::string();
     if (suffix == ".ngc" && assumed.process == job::Process::HandTorch)
@@ -152,22 +176,47 @@ util::Result<std::vector<std::string>> writeCutFile(const job::Job& job, const R
         rates.guessed = !choices.feed || !choices.pierceSeconds;
         rates.feed = choices.feed.value_or(rates.feed);
         rates.pierceSeconds = choices.pierceSeconds.value_or(rates.pierceSeconds);
-        const auto path = exchange::makeCutPath({*region}, settings, rates);
+        const auto path = exchange::makeCutPath(regions, settings, rates);
         if (!path)
             return path.problem();
         sentences = sentencesOf(*path, job.preferred);
-        text = suffix == ".ngc" ? program(*path, job, assumed.steel.name, warning)
+        text = suffix == ".ngc" ? program(*path, job, assumed.steel.name, warning, !piece.empty())
                                 : drawing(*path, job, warning, suffix, choices);
     } else {
-        text = drawing(exchange::makeCutPlan(*region, settings), job, warning, suffix, choices);
+        text = drawing(exchange::makeCutPlan(regions, settings), job, warning, suffix, choices);
     }
-    if (assumed.stacked > 1)
+    if (plates.size() == 1 && assumed.stacked > 1)
         sentences.push_back(say("One plate of %1: cut it %2 times.", {assumed.stacked, assumed.stacked}));
+    if (!piece.empty())
+        sentences.push_back(say("X0 Y0 is the low left corner of the piece, %1.", {piece}));
     if (!text)
         return text.problem();
     if (const auto status = util::writeFileWhole(file, *text); !status)
         return status.problem();
     return sentences;
+}
+
+} // namespace
+
+util::Result<std::vector<std::string>> writeCutFile(const job::Job& job, const Report& report,
+                                                    const std::filesystem::path& file,
+                                                    const CutChoices& choices) {
+    return writeAll({{job, report, {}}}, {}, file, choices);
+}
+
+util::Result<std::vector<std::string>> writeCutFile(const std::vector<PlacedPlate>& plates,
+                                                    const std::string& piece,
+                                                    const std::filesystem::path& file,
+                                                    const CutChoices& choices) {
+    util::require(!plates.empty(), "writeCutFile: no plate");
+    return writeAll(plates, piece, file, choices);
+}
+
+double gapBetween(const job::Job& job) {
+    const job::Assumed assumed = job::assume(job);
+    const double thick = job.plate.thickness.value_or(Length()).mm(), kerf = assumed.habits.kerf.mm();
+    // Two leads side by side, each as wide as its radius and its crater.
+    return std::max(5.0, 2 * std::max(2 * kerf, thick / 2) + 3 * kerf);
 }
 
 util::Status writeCut(const job::Job& job, const Report& report, const std::filesystem::path& file,
@@ -179,20 +228,24 @@ util::Status writeCut(const job::Job& job, const Report& report, const std::file
 }
 
 util::Status writeSolid(const job::Job& job, const Report& report, const std::filesystem::path& file,
-                        bool anyway) {
+                        bool anyway, bool stack) {
     if (const std::string suffix = suffixOf(file); suffix != ".step" && suffix != ".stp")
         return util::Problem{file.string(),
                              say("not a kind of solid this version writes; name it like plate.step")};
-    const auto region = plateToWrite(job, report, anyway);
-    if (!region)
-        return region.problem();
+    if (auto problem = refusalOf(job, report, anyway))
+        return *std::move(problem);
     solid::StepOptions options;
     options.units = job.preferred;
-    options.product = job.title;
     options.description = warningOf(report);
-    if (!options.description.empty())
-        options.product = options.description + (job.title.empty() ? "" : " - " + job.title);
-    const auto text = solid::toStep(*region, *job.plate.thickness, options);
+    options.product = marked(job.title, options.description);
+    const exchange::CutSettings settings = cutSettingsOf(job, job::assume(job));
+    if (settings.tappedBore)
+        options.description +=
+            std::string(options.description.empty() ? "" : ". ") + "Bore: drill " +
+            units::plainBlanks(units::written(settings.tappedBore->tapDrill, job.preferred)) + ", tap " +
+            settings.tappedBore->thread;
+    const auto text = stack ? solid::toStep(stackOf(job, report, marked("Plate", warningOf(report))), options)
+                            : solid::toStep(*report.region, *job.plate.thickness, options);
     if (!text)
         return text.problem();
     return util::writeFileWhole(file, *text);

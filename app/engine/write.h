@@ -1,6 +1,7 @@
 #pragma once
 
-#include "app/engine/report.h"
+#include "app/engine/output.h"
+#include "geometry/outline/place.h"
 
 #include <filesystem>
 #include <optional>
@@ -8,9 +9,6 @@
 #include <vector>
 
 namespace pw::engine {
-
-/// May this verdict be cut? (holds or thin)
-bool mayBeMade(verdict::Grade grade);
 
 /// How a cut file is wanted. Its name decides the format: .dxf, .svg, or .ngc.
 struct CutChoices {
@@ -28,12 +26,29 @@ util::Result<std::vector<std::string>> writeCutFile(const job::Job& job, const R
                                                     const std::filesystem::path& file,
                                                     const CutChoices& choices);
 
+/// A plate and where on the piece it lies.
+struct PlacedPlate {
+    job::Job job;
+    Report report;
+    outline::Place place;
+};
+
+/// The same of several plates on one piece, in the piece's coordinates: they must be of one thickness, and
+/// cut in the same way. `piece`: what it is called in the file, as "300 x 400 mm".
+util::Result<std::vector<std::string>> writeCutFile(const std::vector<PlacedPlate>& plates,
+                                                    const std::string& piece,
+                                                    const std::filesystem::path& file,
+                                                    const CutChoices& choices);
+
+/// Room to leave between plates and to the edge of the piece: for kerf, leads and pierces. mm.
+double gapBetween(const job::Job& job);
+
 /// The same with nothing chosen but `anyway`.
 util::Status writeCut(const job::Job& job, const Report& report, const std::filesystem::path& file,
                       bool anyway);
 
-/// STEP of the plate, in the job's preferred unit.
+/// STEP of the plate, in the job's preferred unit; or of the whole stack as an assembly.
 util::Status writeSolid(const job::Job& job, const Report& report, const std::filesystem::path& file,
-                        bool anyway);
+                        bool anyway, bool stack = false);
 
 } // namespace pw::engine

@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 #include <QFileDialog>
+#include <QInputDialog>
 #include <QMessageBox>
 #include <QPushButton>
 
@@ -49,10 +50,26 @@ std::filesystem::path askSavePath(QWidget* parent, const QString& title, const Q
     return QFileDialog::getSaveFileName(parent, title, proposal, filter).toStdString();
 }
 
+std::vector<std::filesystem::path> askOpenPaths(QWidget* parent) {
+    std::vector<std::filesystem::path> files;
+    for (const QString& file : QFileDialog::getOpenFileNames(
+             parent, Window::tr("Other plates on the same piece"), settings::lastFolder(),
+             Window::tr("Jobs (*.plate.json);;All files (*)")))
+        files.emplace_back(file.toStdString());
+    return files;
+}
+
+QString askText(QWidget* parent, const QString& title, const QString& words, const QString& proposal) {
+    bool taken = false;
+    const QString text =
+        QInputDialog::getText(parent, title, words, QLineEdit::Normal, proposal, &taken).trimmed();
+    return taken ? text : QString();
+}
+
 } // namespace
 
 Questions Questions::dialogs() {
-    return {askUnsaved, askReally, askOpenPath, askSavePath};
+    return {askUnsaved, askReally, askOpenPath, askSavePath, askOpenPaths, askText};
 }
 
 } // namespace pw::gui

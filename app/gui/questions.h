@@ -3,6 +3,7 @@
 #include <filesystem>
 #include <functional>
 #include <QString>
+#include <vector>
 
 class QWidget;
 
@@ -17,6 +18,10 @@ struct Questions {
     std::function<std::filesystem::path(QWidget*, const QString& title, const QString& proposal,
                                         const QString& filter)>
         savePath;
+    std::function<std::vector<std::filesystem::path>(QWidget*)> openPaths; ///< other jobs; none is an answer
+    /// One line of text; empty when it was called off.
+    std::function<QString(QWidget*, const QString& title, const QString& words, const QString& proposal)>
+        text;
 
     /// Qt's own dialogs.
     static Questions dialogs();

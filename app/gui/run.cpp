@@ -4,7 +4,6 @@
 #include "app/engine/ladder.h"
 #include "app/engine/mend.h"
 #include "app/engine/tool.h"
-#include "app/engine/write.h"
 #include "app/gui/document/journal.h"
 #include "app/gui/settings/languages.h"
 #include "app/gui/widgets/roles.h"
@@ -30,8 +29,6 @@ int run(int argc, char** argv, std::optional<std::filesystem::path> job) {
         return engine::ladder(j, options);
     };
     engine.tryTool = engine::tryTool;
-    engine.writeCut = engine::writeCut;
-    engine.writeSolid = engine::writeSolid;
     settings::speakChosenLanguage();
     teachRoles();
     Window window(engine);

@@ -1,6 +1,7 @@
 #include "app/gui/window.h"
 
 #include "app/engine/mend.h"
+#include "app/engine/several.h"
 #include "app/gui/help/help_pages.h"
 #include "app/gui/help/help_window.h"
 #include "app/gui/job_files.h"
@@ -23,6 +24,8 @@
 #include "app/gui/widgets/look.h"
 #include "app/gui/widgets/verdict_head.h"
 #include "app/gui/widgets/word_button.h"
+#include "core/jobfile/json.h"
+#include "core/jobfile/read.h"
 
 #include <QAction>
 #include <QApplication>
@@ -56,10 +59,6 @@ void dressMenus(QWidget& window) {
         menu->setPalette(Look::now().colours().forQt());
         menu->setFont(Look::now().font(Type::Button));
     }
-}
-
-bool mayBeMade(verdict::Grade grade) {
-    return grade == verdict::Grade::Holds || grade == verdict::Grade::Thin;
 }
 
 } // namespace
@@ -118,8 +117,8 @@ Window::Window(Engine engine, Questions questions)
     connect(m_top, &TopBar::undo, &m_document->undoStack(), &QUndoStack::undo);
     connect(m_top, &TopBar::redo, &m_document->undoStack(), &QUndoStack::redo);
     connect(m_top, &TopBar::unitsChosen, this, &Window::setUnits);
-    connect(m_top, &TopBar::cutFile, this, &Window::writeCut);
-    connect(m_top, &TopBar::solid, this, &Window::writeSolid);
+    connect(m_top, &TopBar::cutFile, this, [this] { write(Output::CutSize); });
+    connect(m_top, &TopBar::solid, this, [this] { write(Output::Plate); });
     connect(m_plan, &PlanView::picked, this,
             [this](PlanPart part, std::size_t row) { m_figures->openPart(part, row); });
     connect(m_plan, &PlanView::added, this, [this](const std::string& row) { m_figures->openRow(row); });
@@ -251,8 +250,10 @@ void Window::buildMenu() {
     m_menu->addSeparator();
     if (m_engine.tryTool)
         add(m_menu, tr("Try a tool you have…"), {}, [this] { tryTool(); });
+    fillOutputs(m_menu->addMenu(tr("Write")));
     add(m_menu, tr("Print preview…"), {}, [this] { printPreview(); });
     add(m_menu, tr("Print…"), QKeySequence::Print, [this] { print(); });
+    add(m_menu, tr("Print the paper template…"), {}, [this] { print(true); });
     m_menu->addSeparator();
     auto* undo = new QAction(tr("Undo"), this);
     undo->setShortcut(QKeySequence::Undo);
@@ -348,6 +349,18 @@ void Window::applyPreferences() {
     if (Look::now().scale() != before) {
         m_columnsPlaced = false;
         layoutColumns();
+    }
+}
+
+void Window::fillOutputs(QMenu* menu) {
+    for (const OutputKind& kind : outputKinds()) {
+        if (kind.output == Output::Plate || kind.output == Output::Sheet || kind.output == Output::Text)
+            menu->addSeparator();
+        connect(menu->addAction(kind.menu), &QAction::triggered, this,
+                [this, output = kind.output] { write(output); });
+        if (kind.output == Output::Program)
+            connect(menu->addAction(tr("Several plates from one piece…")), &QAction::triggered, this,
+                    &Window::writeSeveral);
     }
 }
 
@@ -462,50 +475,131 @@ bool Window::isAnswered() {
     return false;
 }
 
-void Window::write(const QString& title, const QString& suffix, const QString& filter,
-                   const WriteFunction& writer) {
-    if (!isAnswered())
-        return;
-    bool anyway = false;
-    if (!mayBeMade(m_report->grade)) {
-        anyway = m_questions.really(this, title,
-                                    tr("The verdict is “%1”. %2\n\nThe file will say so on its face.")
-                                        .arg(verdictWord(m_report->grade), local(m_report->reason)),
-                                    tr("Write it all the same"));
-        if (!anyway)
-            return;
-    }
+std::optional<bool> Window::anyway(const QString& title) {
+    if (engine::mayBeMade(m_report->grade))
+        return false;
+    const bool go = m_questions.really(this, title,
+                                       tr("The verdict is “%1”. %2\n\nThe file will say so on its face.")
+                                           .arg(verdictWord(m_report->grade), local(m_report->reason)),
+                                       tr("Write it all the same"));
+    return go ? std::optional<bool>(true) : std::nullopt;
+}
+
+std::filesystem::path Window::askFile(const OutputKind& kind) {
     QString name = m_document->path().empty() ? m_document->name() : fileName(m_document->path());
     if (name.endsWith(QLatin1String(".plate.json")))
         name.chop(11);
-    std::filesystem::path file =
-        m_questions.savePath(this, title, settings::lastFolder() + QLatin1Char('/') + name + suffix, filter);
-    if (file.empty())
-        return;
-    if (!file.has_extension())
-        file += suffix.toStdString();
-    job::Job job = m_document->job();
-    job.preferred = m_units;
-    const auto written = writer(job, *m_report, file, anyway);
-    if (written)
-        m_notice->say(tr("Written: %1").arg(fileName(file)));
-    else
+    std::filesystem::path file = m_questions.savePath(
+        this, kind.title, settings::lastFolder() + QLatin1Char('/') + name + kind.suffix, kind.filter);
+    if (!file.empty() && !file.has_extension())
+        file += kind.suffix.toStdString();
+    return file;
+}
+
+void Window::tellWritten(const std::filesystem::path& file,
+                         const util::Result<std::vector<std::string>>& written) {
+    if (!written) {
         m_notice->say(tr("%1 was not written: %2")
                           .arg(fileName(file), QString::fromStdString(written.problem().message)));
+        return;
+    }
+    QStringList words{tr("Written: %1").arg(fileName(file))};
+    for (const std::string& line : *written)
+        words << local(line);
+    m_notice->say(words.join(QStringLiteral(". ")).replace(QStringLiteral(".."), QStringLiteral(".")));
 }
 
-void Window::writeCut() {
-    write(tr("Cut file"), QStringLiteral(".dxf"), tr("Drawing or program for the table (*.dxf *.svg *.ngc)"),
-          m_engine.writeCut);
+void Window::write(Output output) {
+    if (!isAnswered())
+        return;
+    const OutputKind kind = kindOf(output);
+    OutputChoices choices;
+    if (kind.judged) {
+        const auto go = anyway(kind.title);
+        if (!go)
+            return;
+        choices.anyway = *go;
+    }
+    const std::filesystem::path file = askFile(kind);
+    if (file.empty())
+        return;
+    job::Job job = m_document->job();
+    job.preferred = m_units;
+    choices.file = m_document->path().filename().string();
+    tellWritten(file, m_engine.write(output, job, *m_report, file, choices));
 }
 
-void Window::writeSolid() {
-    write(tr("Solid"), QStringLiteral(".step"), tr("Solid (*.step *.stp)"), m_engine.writeSolid);
+void Window::writeSeveral() {
+    if (!isAnswered())
+        return;
+    const auto go = anyway(tr("Several plates from one piece"));
+    if (!go)
+        return;
+    const auto count = m_questions.text(this, tr("Several plates from one piece"),
+                                        tr("How many of this plate?"), QStringLiteral("2"));
+    bool number = false;
+    const int wanted = count.toInt(&number);
+    if (count.isEmpty())
+        return;
+    const auto size = m_questions.text(
+        this, tr("Several plates from one piece"),
+        tr("How large is the piece? Type it like 300 x 400 mm or 12 in x 20 in."),
+        m_units == units::System::Inch ? QStringLiteral("12 in x 20 in") : QStringLiteral("300 x 400 mm"));
+    if (size.isEmpty())
+        return;
+    const auto piece = engine::pieceOf(size.toStdString());
+    if (!number || wanted < 1 || wanted > 100 || !piece) {
+        m_notice->say(!piece ? local(piece.problem().message)
+                             : tr("Not a number of plates. Type it like 2."));
+        return;
+    }
+    job::Job job = m_document->job();
+    job.preferred = m_units;
+    std::vector<engine::PlacedPlate> plates(static_cast<std::size_t>(wanted), {job, *m_report, {}});
+    // Other jobs beside it: none is as good an answer.
+    for (const std::filesystem::path& other : m_questions.openPaths(this)) {
+        const auto tree = jobfile::loadTree(other);
+        jobfile::Reading reading = tree ? jobfile::readJob(*tree) : jobfile::Reading{};
+        if (!tree || !reading.problems.empty()) {
+            m_notice->say(tr("%1 has figures to mend; open it first.").arg(fileName(other)));
+            return;
+        }
+        reading.job.preferred = m_units;
+        engine::PlacedPlate plate{reading.job, m_engine.check(reading.job, {}), {}};
+        if (const auto problem = engine::refusalOf(plate.job, plate.report, *go)) {
+            m_notice->say(tr("%1: %2").arg(fileName(other), local(problem->message)));
+            return;
+        }
+        plates.push_back(std::move(plate));
+    }
+    const OutputKind kind = kindOf(Output::CutSize);
+    const std::filesystem::path file = askFile(kind);
+    if (file.empty())
+        return;
+    if (const auto problem = engine::refusalOf(job, *m_report, *go)) {
+        tellWritten(file, *problem);
+        return;
+    }
+    if (const auto status = engine::setOutOn(plates, *piece); !status) {
+        tellWritten(file, status.problem());
+        return;
+    }
+    engine::CutChoices choices;
+    choices.anyway = *go;
+    choices.path = true; // set out with room for the leads
+    tellWritten(file, engine::writeCutFile(plates, piece->words, file, choices));
 }
 
-PageData Window::page() const {
+std::optional<PrintJob> Window::printed(bool asTemplate) {
+    if (!isAnswered())
+        return std::nullopt;
+    const auto go = anyway(tr("Print"));
+    if (!go)
+        return std::nullopt;
     QString file = m_document->path().empty() ? QString() : fileName(m_document->path());
-    return {m_document->tree(), m_document->job(), m_report, m_units, m_document->name(), file};
+    job::Job job = m_document->job();
+    job.preferred = m_units;
+    return PrintJob{job, m_report, m_document->name(), file, asTemplate, *go};
 }
 
 ToolDialog* Window::tryTool() {
@@ -515,14 +609,20 @@ ToolDialog* Window::tryTool() {
     return dialog;
 }
 
-void Window::print() {
-    if (isAnswered())
-        printJob(this, page());
+void Window::print(bool asTemplate) {
+    const auto job = printed(asTemplate);
+    if (!job)
+        return;
+    if (const auto done = printJob(this, *job); !done)
+        m_notice->say(tr("Not printed: %1").arg(local(done.problem().message)));
 }
 
-void Window::printPreview() {
-    if (isAnswered())
-        previewJob(this, page());
+void Window::printPreview(bool asTemplate) {
+    const auto job = printed(asTemplate);
+    if (!job)
+        return;
+    if (const auto shown = previewJob(this, *job); !shown)
+        m_notice->say(tr("Not printed: %1").arg(local(shown.problem().message)));
 }
 
 bool Window::event(QEvent* event) {

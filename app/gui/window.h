@@ -4,6 +4,7 @@
 #include "app/gui/document/document.h"
 #include "app/gui/document/ladder_finder.h"
 #include "app/gui/panels/tool_dialog.h"
+#include "app/gui/print/outputs.h"
 #include "app/gui/questions.h"
 #include "app/gui/settings/settings.h"
 
@@ -24,20 +25,17 @@ class HelpWindow;
 class JobFiles;
 class NoticeBar;
 class LowerStrip;
-struct PageData;
+struct PrintJob;
 class PlanView;
 class Preferences;
 class Stage;
 class TopBar;
 class VerdictPanel;
 
-using WriteFunction = std::function<util::Status(const job::Job&, const engine::Report&,
-                                                 const std::filesystem::path&, bool anyway)>;
-
 /// What the window asks of the program without a screen.
 struct Engine {
     CheckFunction check;
-    WriteFunction writeCut, writeSolid;
+    WriteFunction write = writeOutput;
     LadderFunction ladder{};
     MendFunction mend{};    ///< empty: nothing is looked for
     ToolFunction tryTool{}; ///< empty: not offered
@@ -79,12 +77,13 @@ public:
     void welcome();
     /// Asks whether a tool that exists already would do. Closed, it is deleted.
     ToolDialog* tryTool();
-    void print();
-    void printPreview();
+    void print(bool asTemplate = false);
+    void printPreview(bool asTemplate = false);
     bool save();
     bool saveAs();
-    void writeCut();
-    void writeSolid();
+    void write(Output output);
+    /// Several plates, this job's and others', from one piece of steel.
+    void writeSeveral();
 
 protected:
     void closeEvent(QCloseEvent* event) override;
@@ -99,7 +98,9 @@ private:
     void fillSamples(QMenu* menu);
     void applyPreferences();
     bool isAnswered();
-    PageData page() const;
+    /// Asked about a verdict that may not be made; none: leave it.
+    std::optional<bool> anyway(const QString& title);
+    std::optional<PrintJob> printed(bool asTemplate);
     void applyLook();
     void layoutColumns();
     void jobChanged();
@@ -108,8 +109,11 @@ private:
     void answer(quint64 revision, std::shared_ptr<const engine::Report> report);
     void mend(const engine::Change& change);
     void startNew(jobfile::Tree tree);
-    void write(const QString& title, const QString& suffix, const QString& filter,
-               const WriteFunction& writer);
+    void fillOutputs(QMenu* menu);
+    /// Where to, by way of a dialog; empty: nowhere.
+    std::filesystem::path askFile(const OutputKind& kind);
+    void tellWritten(const std::filesystem::path& file,
+                     const util::Result<std::vector<std::string>>& written);
 
     Engine m_engine;
     Questions m_questions;

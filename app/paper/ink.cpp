@@ -23,6 +23,13 @@ QFont fontOf(bool bold) {
     return font;
 }
 
+/// Made once and never taken down: a sheet is measured thousands of times before it is painted.
+const QFontMetricsF& metricsOf(bool bold) {
+    static const auto* const regular = new QFontMetricsF(fontOf(false));
+    static const auto* const strong = new QFontMetricsF(fontOf(true));
+    return bold ? *strong : *regular;
+}
+
 QPen penOf(const Stroke& stroke) {
     QPen pen(stroke.colour, stroke.width);
     pen.setCapStyle(Qt::FlatCap);
@@ -95,28 +102,53 @@ void Ink::text(shape::Point at, const QString& words, double size, bool bold, Si
     m_painter.setPen(colour);
     m_painter.drawText(QPointF(0, 0), words);
     m_painter.restore();
+    if (m_log && !words.trimmed().isEmpty()) {
+        const shape::Box box = boxOf(words, size, bold, side, turn);
+        m_log->push_back({m_page, {at + box.low, at + box.high}, words, m_across});
+    }
+}
+
+void Ink::textAcross(shape::Point middle, const QString& words, double size, double turn) {
+    m_across = true;
+    text(middle, words, size, true, Side::Middle, QColor(0xd2, 0xd2, 0xd2), turn);
+    m_across = false;
+}
+
+shape::Box Ink::boxOf(const QString& words, double size, bool bold, Side side, double turn) {
+    const QRectF ink = metricsOf(bold).tightBoundingRect(words);
+    const double scale = size / kFontUnits, width = widthOf(words, size, bold);
+    const double shift = side == Side::Left ? 0 : side == Side::Middle ? -width / 2 : -width;
+    const double angle = -turn * std::numbers::pi / 180; // y runs down
+    shape::Box box{{1e9, 1e9}, {-1e9, -1e9}};
+    for (const double x : {ink.left(), ink.right()})
+        for (const double y : {ink.top(), ink.bottom()}) {
+            const shape::Point p = rotated(shape::Point{shift + x * scale, y * scale}, angle);
+            box.low = {std::min(box.low.x, p.x), std::min(box.low.y, p.y)};
+            box.high = {std::max(box.high.x, p.x), std::max(box.high.y, p.y)};
+        }
+    return box;
 }
 
 double Ink::widthOf(const QString& words, double size, bool bold) {
-    return QFontMetricsF(fontOf(bold)).horizontalAdvance(words) * size / kFontUnits;
+    return metricsOf(bold).horizontalAdvance(words) * size / kFontUnits;
 }
 
 QString Ink::cut(const QString& words, double width, double size, bool bold) {
-    return QFontMetricsF(fontOf(bold)).elidedText(words, Qt::ElideRight, width * kFontUnits / size);
+    return metricsOf(bold).elidedText(words, Qt::ElideRight, width * kFontUnits / size);
 }
 
-std::vector<QString> Ink::wrapped(const QString& words, double width, double size, int most) {
+std::vector<QString> Ink::wrapped(const QString& words, double width, double size, int most, bool bold) {
     std::vector<QString> lines{QString()};
     for (const QString& word : words.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
         const QString longer = lines.back().isEmpty() ? word : lines.back() + QLatin1Char(' ') + word;
         const bool last = static_cast<int>(lines.size()) >= most;
-        if (last || lines.back().isEmpty() || widthOf(longer, size) <= width)
+        if (last || lines.back().isEmpty() || widthOf(longer, size, bold) <= width)
             lines.back() = longer;
         else
             lines.push_back(word);
     }
     for (QString& line : lines)
-        line = cut(line, width, size);
+        line = cut(line, width, size, bold);
     return lines;
 }
 

@@ -19,6 +19,14 @@ struct Stroke {
 
 enum class Side { Left, Middle, Right };
 
+/// Words as they stand on a page: the box of their ink, mm.
+struct Written {
+    int page = 1;
+    shape::Box box;
+    QString words;
+    bool across = false; ///< pale, across the page and meant to lie under others
+};
+
 /// Draws on a sheet in mm, x to the right and y down.
 class Ink {
 public:
@@ -40,14 +48,24 @@ public:
     }
     void dot(shape::Point centre, double diameter, const QColor& colour = Qt::black);
 
+    /// From here on every text is noted in `log` as well; none: no more.
+    void noteIn(std::vector<Written>* log) { m_log = log; }
+    /// What is drawn from now on stands on this page, from 1.
+    void onPage(int number) { m_page = number; }
+
     /// One line of words on its baseline. `turn` in degrees, counter-clockwise as read.
     void text(shape::Point at, const QString& words, double size, bool bold = false, Side side = Side::Left,
               const QColor& colour = Qt::black, double turn = 0);
+    /// The same, pale and across the page: whatever is written over it can be read as well.
+    void textAcross(shape::Point middle, const QString& words, double size, double turn);
     static double widthOf(const QString& words, double size, bool bold = false);
+    /// Of the ink of words with their baseline's start (middle, end) at the origin.
+    static shape::Box boxOf(const QString& words, double size, bool bold, Side side, double turn = 0);
     /// Cut with dots to `width`.
     static QString cut(const QString& words, double width, double size, bool bold = false);
     /// Broken between words into lines no wider than `width`; the last of `most` is cut with dots.
-    static std::vector<QString> wrapped(const QString& words, double width, double size, int most);
+    static std::vector<QString> wrapped(const QString& words, double width, double size, int most,
+                                        bool bold = false);
 
     void keepWithin(const shape::Box& box);
     void keepWithinNoMore();
@@ -79,6 +97,9 @@ private:
     void draw(const QPainterPath& path, const Stroke& stroke);
 
     QPainter& m_painter;
+    std::vector<Written>* m_log = nullptr;
+    int m_page = 1;
+    bool m_across = false;
 };
 
 } // namespace pw::paper

@@ -1,480 +1,257 @@
 #include "app/paper/shop_sheet.h"
 
-#include "app/engine/write.h"
+#include "app/engine/output.h"
+#include "app/paper/sheet_blocks.h"
 #include "app/paper/template_page.h"
+#include "app/paper/words.h"
 #include "core/job/assumed.h"
 #include "geometry/exchange/signs.h"
 
 #include <algorithm>
-#include <cmath>
-#include <numbers>
+#include <initializer_list>
+#include <memory>
+#include <utility>
 
 namespace pw::paper {
 
-using shape::Box;
 using shape::Point;
-using units::Length;
 
 namespace {
 
-constexpr double kEdge = 15, kTitle = 9, kFigure = 7.6;
-constexpr double kOutline = 0.5, kThin = 0.22, kDatum = 0.85;
-constexpr std::size_t kMostRows = 13; ///< of the hole table beside the drawing
+constexpr double kEdge = 15, kTop = 12, kFootRoom = 14, kTitle = 9, kTitleRoom = 27;
+constexpr double kGap = 6;        ///< between columns
+constexpr double kTableWide = 55; ///< beside the drawing
+constexpr double kStampWide = 66; ///< beside the checks
+constexpr int kLeastLog = 3, kMostLog = 14;
+constexpr double kLogLine = 7;
 const QColor kGrey(0x60, 0x60, 0x60);
 
-QString toQt(const std::string& text) {
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+std::vector<Block> said(std::initializer_list<Block> blocks) {
+    std::vector<Block> some;
+    for (const Block& block : blocks)
+        if (!block.rows.empty())
+            some.push_back(block);
+    return some;
 }
-
-/// The verdict's mark: the plate seen from its edge.
-void drawMark(Ink& ink, Point c, double w, verdict::Grade grade) {
-    const Stroke none{0.05};
-    const auto box = [&](double x0, double y0, double x1, double y1) {
-        ink.rectangle({c + w * Point{x0, y0}, c + w * Point{x1, y1}}, none, Qt::black);
-    };
-    switch (grade) {
-    case verdict::Grade::Holds:
-        box(-0.5, -0.2, 0.5, 0.2);
-        break;
-    case verdict::Grade::Thin:
-        box(-0.5, -0.18, 0.5, -0.08);
-        box(-0.5, -0.18, -0.4, 0.18);
-        box(0.4, -0.18, 0.5, 0.18);
-        break;
-    case verdict::Grade::Sets: {
-        std::vector<Point> bow; // 124 degrees of a ring
-        for (const double radius : {0.566, 0.296})
-            for (int i = 0; i <= 16; ++i) {
-                const double turn = (28 + 124.0 * (radius > 0.5 ? i : 16 - i) / 16) * std::numbers::pi / 180;
-                bow.push_back(c + w * Point{radius * std::cos(turn), 0.35 - radius * std::sin(turn)});
-            }
-        ink.polygon(bow, none, Qt::black);
-        break;
-    }
-    case verdict::Grade::Breaks:
-        for (const int side : {-1, 1}) {
-            std::vector<Point> half;
-            for (const Point corner : {Point{-0.27, -0.11}, {0.27, -0.11}, {0.27, 0.11}, {-0.27, 0.11}})
-                half.push_back(
-                    c + w * (Point{0.27 * side, 0} + rotated(corner, -side * 58 * std::numbers::pi / 180)));
-            ink.polygon(half, none, Qt::black);
-        }
-        break;
-    case verdict::Grade::Incomplete:
-        ink.rectangle({c + w * Point{-0.5, -0.18}, c + w * Point{0.5, 0.18}}, {kThin, Qt::black, {1, 0.8}});
-        break;
-    }
-}
-
-std::string marginOf(const verdict::Check& check, double value, units::System system) {
-    const bool length = check.kind == verdict::CheckKind::Fit && check.unit == "mm" && !check.marginIsRatio;
-    return length ? units::show(Length::fromMm(value), system) : units::number(value) + " x";
-}
-
-template<class Q>
-std::string both(const Q& value, units::System system) {
-    const auto other = system == units::System::Metric ? units::System::Inch : units::System::Metric;
-    return units::show(value, system) + " (" + units::show(value, other) + ")";
-}
-
-/// A row of words in columns: where each stands and on which side of it.
-struct Column {
-    double x;
-    Side side;
-};
 
 class ShopSheet {
 public:
-    ShopSheet(Ink& ink, const std::function<void()>& nextPage, const job::Job& job,
-              const engine::Report& report, const TemplatePlan& plan, const Sheet& sheet,
-              const std::string& date)
-        : m_ink(ink), m_nextPage(nextPage), m_job(job), m_report(report), m_plan(plan), m_sheet(sheet),
-          m_date(date), m_system(job.preferred), m_right(sheet.width - kEdge), m_foot(sheet.height - 14) {}
+    ShopSheet(Ink& ink, const std::function<void()>& nextPage, const SheetData& data)
+        : m_ink(ink), m_nextPage(nextPage), m_data(data), m_wide(data.sheet.width - 2 * kEdge),
+          m_high(data.sheet.height - kTop - kFootRoom) {}
 
-    void paint() {
-        startPage();
-        drawTitle();
-        constexpr double kDrawingTop = 44, kDrawingFoot = 160;
-        drawPlate({{kEdge, kDrawingTop}, {m_right - 62, kDrawingFoot}});
-        drawTables(m_right - 55, kDrawingTop);
-        rule(kDrawingFoot + 3);
-        drawStamp(kDrawingFoot + 7);
-        drawChecks(kEdge + 82, kDrawingFoot + 11);
-        turnPage();
-        drawRest();
+    int paint() {
+        // The largest drawing that costs no page.
+        std::vector<Placed> best;
+        for (const double room : {122.0, 104.0, 88.0, 72.0}) {
+            auto placed = layOut(room);
+            if (best.empty() || pagesOf(placed) < pagesOf(best))
+                best = std::move(placed);
+        }
+        m_pages = pagesOf(best);
+        for (m_page = 1; m_page <= m_pages; ++m_page) {
+            if (m_page > 1)
+                m_nextPage();
+            m_ink.onPage(m_page);
+            paintFrame();
+            for (const Placed& each : best)
+                if (each.page == m_page)
+                    paintBand(m_ink, each.band, {kEdge, kTop + each.y}, m_wide);
+        }
+        return m_pages;
     }
 
 private:
-    void startPage() {
-        ++m_page;
-        if (!m_plan.warning.empty())
-            paintWarning(m_ink, {{kEdge, kEdge}, {m_right, m_foot}}, m_plan.warning);
-        m_ink.text({kEdge, m_sheet.height - 9},
-                   Ink::cut(toQt(m_plan.title + ", " + m_date), m_right - kEdge - 70, kSmall), kSmall, false,
+    std::vector<Placed> layOut(double drawingRoom) {
+        auto bands = bandsFor(drawingRoom, kLeastLog);
+        auto placed = paginate(bands, m_high);
+        // What is left of the log's page is log.
+        const bool hasLog = !useLog(m_data, m_wide, 1).rows.empty();
+        for (int lines = kLeastLog + 1; hasLog && lines <= kMostLog; ++lines) {
+            auto more = paginate(bandsFor(drawingRoom, lines), m_high);
+            if (pagesOf(more) > pagesOf(placed))
+                break;
+            placed = std::move(more);
+        }
+        return placed;
+    }
+
+    Band titleBand() {
+        return {{{0, {{{}, {{kTitleRoom - kBandGap, [this](Ink&, Point) { paintTitle(); }}}}}}}, false};
+    }
+
+    std::vector<Band> bandsFor(double drawingRoom, int logLines) {
+        const double left = m_wide - kTableWide - kGap;
+        auto drawing = std::make_shared<PlanDrawing>(m_data, left, drawingRoom);
+        const double drawn = drawing->height() + 6;
+        Block plan{{}, {{drawn, [this, drawing](Ink& ink, Point at) {
+                             drawing->paint(ink, at);
+                             paintUnderDrawing(*drawing, at);
+                         }}}};
+        std::vector<Block> tables = said({holeTable(m_data, *drawing, kTableWide),
+                                          dividers(m_data, kTableWide), makeThem(m_data, kTableWide)});
+        std::vector<Band> bands;
+        const auto add = [&](std::vector<Band::Column> columns, bool ruled = true) {
+            columns.erase(std::remove_if(columns.begin(), columns.end(),
+                                         [](const Band::Column& column) { return column.blocks.empty(); }),
+                          columns.end());
+            if (!columns.empty())
+                bands.push_back({std::move(columns), ruled});
+        };
+        bands.push_back(titleBand());
+        // What of the tables does not stand beside the drawing goes on below it in columns.
+        std::vector<Block> beside, under;
+        double used = 0;
+        for (Block& block : tables) {
+            const double high = heightOf(block) + kBlockGap;
+            (used + high <= std::max(drawn, 100.0) && under.empty() ? beside : under).push_back(block);
+            used += high;
+        }
+        add({{0, {plan}}, {left + kGap, beside}});
+        addTables(under, bands);
+        const double half = (m_wide - kGap) / 2, right = m_wide - kStampWide - kGap;
+        const bool mayBeMade = engine::mayBeMade(m_data.report.grade);
+        add({{0, mayBeMade ? said({stamp(m_data, kStampWide), proof(m_data, kStampWide),
+                                   threadInHand(m_data, kStampWide)})
+                           : said({stamp(m_data, kStampWide), cautions(m_data, kStampWide)})},
+             {kStampWide + kGap, said({checks(m_data, right)})}});
+        add({{0, said({firstSteps(m_data, half)})},
+             {half + kGap,
+              said({lastSteps(m_data, half), keepersCounted(m_data, half), gaugeTable(m_data, half)})}});
+        if (mayBeMade)
+            add({{0, said({cautions(m_data, m_wide)})}}, false);
+        const double card = 96, notes = m_wide - card - kGap;
+        add({{0, said({turnsCard(m_data, card)})}, {card + kGap, said({cardNotes(m_data, notes)})}});
+        add({{0, said({useLog(m_data, m_wide, logLines)})}});
+        addInTwo(assumptions(m_data, half), half, add);
+        // A lone column that was meant to stand on the right has the whole width to itself.
+        for (Band& band : bands)
+            if (band.columns.size() == 1)
+                band.columns.front().x = 0;
+        return bands;
+    }
+
+    /// The rows of a block in two columns, as even as can be.
+    template<class Add>
+    void addInTwo(const Block& block, double half, const Add& add) {
+        double sum = 0;
+        Block left{block.heading, {}}, right{block.rows.size() > 1 ? QStringLiteral(" ") : QString(), {}};
+        for (const Row& row : block.rows) {
+            (2 * sum < heightOf(block) - kHeadingRoom ? left : right).rows.push_back(row);
+            sum += row.height;
+        }
+        add({{0, said({left})}, {half + kGap, said({right})}}, true);
+    }
+
+    /// A long table in as many columns as there is room for.
+    void addTables(const std::vector<Block>& blocks, std::vector<Band>& bands) {
+        const std::size_t columns = 3;
+        const double pitch = kTableWide + (m_wide - 3 * kTableWide) / 2;
+        for (const Block& block : blocks) {
+            const std::size_t head = block.rows.size() > 12 ? 1 : 0; // the row of column names
+            const std::size_t each = (block.rows.size() - head + columns - 1) / columns;
+            Band band;
+            if (head == 0) {
+                // Short ones share a band.
+                if (bands.back().columns.size() < columns && bands.back().ruled &&
+                    bands.back().columns.front().blocks.front().rows.size() <= 12 && bands.size() > 2) {
+                    bands.back().columns.push_back(
+                        {pitch * static_cast<double>(bands.back().columns.size()), {block}});
+                    continue;
+                }
+                band.columns.push_back({0, {block}});
+            } else {
+                for (std::size_t from = 1, column = 0; from < block.rows.size(); from += each, ++column) {
+                    Block part{block.heading, {block.rows.front()}};
+                    for (std::size_t i = from; i < std::min(from + each, block.rows.size()); ++i)
+                        part.rows.push_back(block.rows[i]);
+                    band.columns.push_back({pitch * static_cast<double>(column), {part}});
+                }
+            }
+            bands.push_back(std::move(band));
+        }
+    }
+
+    void paintFrame() {
+        const double right = kEdge + m_wide, base = m_data.sheet.height - 9;
+        if (!m_data.plan.warning.empty())
+            paintWarning(m_ink, {{kEdge, kTop}, {right, m_data.sheet.height - kFootRoom}},
+                         m_data.plan.warning);
+        const QString page = QStringLiteral("Platewright " PW_VERSION ", ") +
+                             Paper::tr("page %1 of %2").arg(m_page).arg(m_pages);
+        const double room = m_wide - Ink::widthOf(page, kSmall) - 5;
+        QStringList foot;
+        if (!m_data.plan.warning.empty())
+            foot << toQt(m_data.plan.warning);
+        foot << toQt(m_data.date);
+        if (!m_data.file.empty())
+            foot << toQt(exchange::cleanText(m_data.file, 60));
+        foot << toQt(m_data.plan.title);
+        m_ink.text({kEdge, base}, Ink::cut(foot.join(QStringLiteral(", ")), room, kSmall), kSmall, false,
                    Side::Left, kGrey);
-        m_ink.text({m_right, m_sheet.height - 9}, QStringLiteral("shop sheet, page %1").arg(m_page), kSmall,
-                   false, Side::Right, kGrey);
+        m_ink.text({right, base}, page, kSmall, false, Side::Right, kGrey);
     }
-    void turnPage() {
-        m_nextPage();
-        startPage();
-        m_y = kEdge + 4;
-    }
-    /// Room for this much more, on this page or the next.
-    void need(double height) {
-        if (m_y + height > m_foot)
-            turnPage();
-    }
-    void rule(double y) { m_ink.line({kEdge, y}, {m_right, y}, {kOutline}); }
 
-    void drawTitle() {
-        const QString word = toQt(std::string(verdict::wordOf(m_report.grade)));
+    void paintTitle() {
+        const double right = kEdge + m_wide;
+        const QString word = toQt(std::string(verdict::wordOf(m_data.report.grade)));
         const double wide = Ink::widthOf(word, kTitle, true);
-        m_ink.text({m_right, 22}, word, kTitle, true, Side::Right);
-        drawMark(m_ink, {m_right - wide - 11, 19}, 16, m_report.grade);
+        m_ink.text({right, kTop + 8.5}, word, kTitle, true, Side::Right);
+        drawMark(m_ink, {right - wide - 11, kTop + 5.5}, 16, m_data.report.grade);
         // A long title gets smaller first, and is cut only below half the size.
-        const double room = m_right - kEdge - wide - 24;
+        const QString title = toQt(m_data.plan.title);
+        const double room = m_wide - wide - 24;
         const double size =
-            std::clamp(kTitle * room / std::max(1.0, Ink::widthOf(toQt(m_plan.title), kTitle, true)),
-                       kTitle / 2, kTitle);
-        m_ink.text({kEdge, 22}, Ink::cut(toQt(m_plan.title), room * 1.01, size, true), size, true);
-        std::string facts =
-            (m_system == units::System::Inch ? units::inchFraction(*m_job.plate.thickness)
-                                             : units::show(*m_job.plate.thickness, m_system)) +
-            ", " + exchange::cleanText(job::assume(m_job).steel.name, 120);
-        if (m_report.plate.massKg)
-            facts += ", weighs " + units::show(units::Mass::fromKg(*m_report.plate.massKg), m_system);
-        m_ink.text({kEdge, 30}, Ink::cut(toQt(facts), m_right - kEdge - 45, kWords), kWords);
-        m_ink.text({m_right, 30}, toQt(m_date), kWords, false, Side::Right);
-        const QString reason = Ink::cut(toQt(m_report.reason), m_right - kEdge, kWords, true);
-        m_ink.text({kEdge, 36}, reason, kWords, true);
-        rule(39);
+            std::clamp(kTitle * room / std::max(1.0, Ink::widthOf(title, kTitle, true)), kTitle / 2, kTitle);
+        m_ink.text({kEdge, kTop + 8.5}, Ink::cut(title, room * 1.01, size, true), size, true);
+        const QString date = toQt(m_data.date);
+        m_ink.text({kEdge, kTop + 16.5}, Ink::cut(facts(), m_wide - Ink::widthOf(date, kWords) - 4, kWords),
+                   kWords);
+        m_ink.text({right, kTop + 16.5}, date, kWords, false, Side::Right);
+        m_ink.text({kEdge, kTop + 22.5}, Ink::cut(toQt(m_data.report.reason), m_wide, kWords, true), kWords,
+                   true);
     }
 
-    /// To what a dial gauge is read: 0.001 mm, 0.0001 in.
-    std::string onDial(Length reading) const {
-        const bool metric = m_system == units::System::Metric;
-        const double step = metric ? 0.001 : 0.0001;
-        const double value = std::round((metric ? reading.mm() : reading.inch()) / step) * step;
-        return units::number(value, 4) + (metric ? " mm" : " in");
-    }
-    std::string fromEdge(double mm) const { return units::show(Length::fromMm(mm), m_system); }
-
-    void arrow(Point tip, Point from) {
-        const Point back = (1 / std::max(distance(tip, from), 1e-9)) * (from - tip), side{-back.y, back.x};
-        m_ink.line(from, tip, {kThin});
-        m_ink.polygon({tip, tip + 2.5 * back + 0.45 * side, tip + 2.5 * back - 0.45 * side}, {0.05},
-                      Qt::black);
-    }
-    void dimension(Point a, Point b, const std::string& words) {
-        const Point middle = 0.5 * (a + b);
-        arrow(a, middle);
-        arrow(b, middle);
-        const bool upright = std::abs(a.x - b.x) < std::abs(a.y - b.y);
-        m_ink.text(upright ? Point{middle.x - 1, middle.y} : Point{middle.x, middle.y - 1}, toQt(words),
-                   kSmall, false, Side::Middle, Qt::black, upright ? 90 : 0);
+    QString facts() const {
+        const units::System system = m_data.job.preferred;
+        const QString thick = toQt(asMarked(*m_data.job.plate.thickness, system)),
+                      steel = toQt(exchange::cleanText(job::assume(m_data.job).steel.name, 120));
+        const bool pull = m_data.job.work == job::Work::Pull;
+        QStringList parts{pull ? Paper::tr("Puller plate, %1, %2").arg(thick, steel)
+                               : Paper::tr("Compressor plate, %1, %2").arg(thick, steel)};
+        if (m_data.offcut && !m_data.offcut->name.empty())
+            parts << Paper::tr("from %1").arg(toQt(exchange::cleanText(m_data.offcut->name, 40)));
+        if (m_data.report.plate.massKg)
+            parts << Paper::tr("weighs %1")
+                         .arg(toQt(units::show(units::Mass::fromKg(*m_data.report.plate.massKg), system)));
+        return parts.join(QStringLiteral(", "));
     }
 
-    void drawPlate(const Box& box) {
-        const Box rim = bounds(m_plan.rim);
-        constexpr double kLeft = 16, kBelow = 22, kAbove = 6, kRight = 4; // for dimensions
-        const double roomHigh = box.height() - kAbove - kBelow;
-        const double scale = scaleFor(rim, box.width() - kLeft - kRight, roomHigh, m_system);
-        // Where the two edges meet; room that is left over goes above and below.
-        const Point corner{box.low.x + kLeft, box.low.y + kAbove + (roomHigh + rim.height() / scale) / 2};
-        const auto place = [&](Point p) {
-            return Point{corner.x + (p.x - rim.low.x) / scale, corner.y - (p.y - rim.low.y) / scale};
-        };
-        const Stroke outline{kOutline};
-        const Point far = place(rim.high);
-        m_ink.line(corner, {corner.x, far.y}, {kDatum});
-        m_ink.line({corner.x - kDatum / 2, corner.y}, {far.x, corner.y}, {kDatum});
-        for (const double radius : m_plan.pinCircles)
-            m_ink.loop(shape::circleLoop({}, radius), place, {kThin, Qt::black, {6, 1.2, 0.6, 1.2}});
-        const Point bore = place({});
-        m_ink.line({corner.x, bore.y}, {far.x + 2, bore.y}, {kThin, Qt::black, {6, 1.2, 0.6, 1.2}});
-        m_ink.line({bore.x, far.y - 2}, {bore.x, corner.y}, {kThin, Qt::black, {6, 1.2, 0.6, 1.2}});
-        m_ink.loop(m_plan.rim, place, outline);
-        for (const MarkedHole& hole : m_plan.holes) {
-            if (!hole.loop.vertices.empty())
-                m_ink.loop(hole.loop, place, outline);
-            const Point c = place(hole.centre);
-            m_ink.line({c.x - 2, c.y}, {c.x + 2, c.y}, {kThin});
-            m_ink.line({c.x, c.y - 2}, {c.x, c.y + 2}, {kThin});
-            const double r = hole.loop.vertices.empty()
-                                 ? 2
-                                 : std::sqrt(std::abs(signedArea(hole.loop)) / std::numbers::pi) / scale;
-            m_ink.text({c.x + 0.75 * r + 0.6, c.y - 0.75 * r - 0.6}, toQt(hole.name), kSmall, true);
-        }
-        // From the two edges to the bore, and over all.
-        const double y1 = corner.y + 8, y2 = corner.y + 15, x1 = corner.x - 5, x2 = corner.x - 12;
-        m_ink.line({bore.x, corner.y + 1}, {bore.x, y1 + 1.5}, {kThin});
-        m_ink.line({corner.x, corner.y + 1}, {corner.x, y2 + 1.5}, {kThin});
-        m_ink.line({far.x, corner.y + 1}, {far.x, y2 + 1.5}, {kThin});
-        m_ink.line({corner.x - 1, bore.y}, {x1 - 1.5, bore.y}, {kThin});
-        m_ink.line({corner.x - 1, corner.y}, {x2 - 1.5, corner.y}, {kThin});
-        m_ink.line({corner.x - 1, far.y}, {x2 - 1.5, far.y}, {kThin});
-        dimension({corner.x, y1}, {bore.x, y1}, fromEdge(-rim.low.x));
-        dimension({corner.x, y2}, {far.x, y2}, fromEdge(rim.width()));
-        dimension({x1, corner.y}, {x1, bore.y}, fromEdge(-rim.low.y));
-        dimension({x2, corner.y}, {x2, far.y}, fromEdge(rim.height()));
-        m_ink.text({box.low.x, box.high.y - 1},
-                   QStringLiteral("Drawn 1:%1. Measure from the two thick edges, which touch the rim.")
-                       .arg(toQt(units::number(scale))),
-                   kSmall);
-    }
-
-    void row(double y, const std::vector<Column>& columns, const std::vector<std::string>& words, bool bold) {
-        for (std::size_t i = 0; i < words.size(); ++i)
-            m_ink.text({columns[i].x, y}, toQt(words[i]), kSmall, bold && i == 0, columns[i].side);
-    }
-
-    std::vector<std::vector<std::string>> holeRows() const {
-        const Box rim = bounds(m_plan.rim);
-        std::vector<std::vector<std::string>> rows;
-        for (const MarkedHole& hole : m_plan.holes)
-            rows.push_back(
-                {hole.name, fromEdge(hole.centre.x - rim.low.x), fromEdge(hole.centre.y - rim.low.y)});
-        return rows;
-    }
-
-    void drawTables(double x, double y) {
-        m_ink.text({x, y + 2}, QStringLiteral("Hole centres"), kHeading, true);
-        const auto rows = holeRows();
-        m_y = y + 8;
-        const std::vector<Column> columns{{x, Side::Left}, {x + 33, Side::Right}, {m_right, Side::Right}};
-        if (rows.size() <= kMostRows) {
-            row(m_y, columns, {"hole", "from left", "from foot"}, false);
-            for (const auto& words : rows) {
-                m_y += 4.6;
-                row(m_y, columns, words, true);
-                m_ink.line({x, m_y + 1.2}, {m_right, m_y + 1.2}, {0.1, kGrey});
-            }
-        } else {
-            m_ink.text({x, m_y}, QStringLiteral("on the next page"), kSmall);
-        }
-        m_y += 8;
-        m_ink.text({x, m_y}, QStringLiteral("Make them"), kHeading, true);
-        std::vector<std::pair<std::string, std::string>> kinds; // how, which
-        for (const MarkedHole& hole : m_plan.holes) {
-            const auto same = std::find_if(kinds.begin(), kinds.end(),
-                                           [&](const auto& kind) { return kind.first == hole.how; });
-            if (same == kinds.end())
-                kinds.emplace_back(hole.how, hole.name);
-            else
-                same->second += ", " + hole.name;
-        }
-        std::string all;
-        for (const auto& [how, which] : kinds)
-            all += (all.empty() ? "" : " ") + which + ": " + how + ".";
-        const job::Stations& stations = m_job.stations;
-        if (stations.at.empty() && stations.circle && stations.count && *stations.count >= 2) {
-            const auto chord = [&](int steps) {
-                return units::show(*stations.circle * std::sin(std::numbers::pi * steps / *stations.count),
-                                   m_system);
-            };
-            all += " Set the dividers: pin circle " + units::show(*stations.circle / 2, m_system) +
-                   " radius, hole to next " + chord(1);
-            if (*stations.count >= 4)
-                all += ", to the next but one " + chord(2);
-            all += ".";
-        }
-        const int most = std::max(1, static_cast<int>((156 - m_y) / 4.4));
-        for (const QString& line : Ink::wrapped(toQt(all), m_right - x, kSmall, most))
-            m_ink.text({x, m_y += 4.4}, line, kSmall);
-    }
-
-    /// What is stamped, in both unit systems, and the proof.
-    void drawStamp(double top) {
-        const double wide = 76;
-        m_ink.rectangle({{kEdge, top}, {kEdge + wide, top + 34}}, {kOutline * 1.5});
-        const bool good = engine::mayBeMade(m_report.grade);
-        m_ink.text({kEdge + wide / 2, top + 6},
-                   good ? QStringLiteral("Stamp this on the plate")
-                        : QStringLiteral("Nothing to stamp: do not use"),
-                   kWords, false, Side::Middle);
-        const auto other = m_system == units::System::Metric ? units::System::Inch : units::System::Metric;
-        const auto figure = [&](double x, const std::string& large, const std::string& small,
-                                const char* what) {
-            const double size =
-                std::min(kFigure, kFigure * (wide / 2 - 3) / Ink::widthOf(toQt(large), kFigure, true));
-            m_ink.text({x, top + 17}, toQt(large), size, true, Side::Middle);
-            m_ink.text({x, top + 23.5}, toQt(small), kWords, false, Side::Middle);
-            m_ink.text({x, top + 30}, QString::fromUtf8(what), kSmall, false, Side::Middle);
-        };
-        const engine::ScrewReport& screw = m_report.screw;
-        if (good && screw.stamp)
-            figure(kEdge + wide / 4, units::show(*screw.stamp, m_system), units::show(*screw.stamp, other),
-                   "load");
-        if (good && screw.stopTorque)
-            figure(kEdge + 0.75 * wide, units::show(*screw.stopTorque, m_system),
-                   units::show(*screw.stopTorque, other), "stop here");
-        else if (good && screw.stopPressure)
-            figure(kEdge + 0.75 * wide, units::showPressure(*screw.stopPressure, m_system),
-                   units::showPressure(*screw.stopPressure, other), "stop here, on the gauge");
-        std::string words;
-        if (screw.ratedLoad)
-            words += "Rated load, at the stop: " + both(*screw.ratedLoad, m_system) + ".";
-        if (m_report.load.total)
-            words += " Load of this job: " + units::show(*m_report.load.total, m_system) + ".";
-        const engine::ProofReport& proof = m_report.proof;
-        if (good && proof.load) {
-            words += " Prove it once at " + both(*proof.load, m_system) + ".";
-            if (proof.reading && proof.readingAt)
-                words += " A dial from " + units::show(*proof.readingAt, m_system) +
-                         " off the middle to the rim reads " + onDial(*proof.reading) +
-                         " and goes back to within " + onDial(proof.returnWithin) +
-                         ". If it stays bent, scrap it.";
-        }
-        double y = top + 35;
-        for (const QString& line : Ink::wrapped(toQt(words), wide, kWords, 13))
-            m_ink.text({kEdge, y += 5.2}, line, kWords);
-        m_y = y + 4;
-        const double high = 7 + 4.6 * static_cast<double>(m_report.gauge.size());
-        if (!m_report.gauge.empty() && m_y + high < m_foot) {
-            drawGauge({{kEdge, Side::Left}, {kEdge + 50, Side::Right}, {kEdge + wide, Side::Right}});
-            m_gaugeDrawn = true;
-        }
-    }
-
-    void checkRow(double x, double y, const verdict::Check& check) {
-        drawMark(m_ink, {x + 3, y - 1.1}, 5, check.grade);
-        m_ink.text({x + 8, y}, toQt(std::string(verdict::wordOf(check.grade))), kSmall);
-        m_ink.text({x + 27, y}, Ink::cut(toQt(check.title), m_right - x - 27 - 34, kSmall), kSmall);
-        if (check.margin)
-            m_ink.text({m_right, y},
-                       toQt(marginOf(check, *check.margin, m_system) +
-                            (check.wanted ? " of " + marginOf(check, *check.wanted, m_system) : "")),
-                       kSmall, false, Side::Right);
-    }
-
-    void drawChecks(double x, double y) {
-        m_ink.text({x, y}, QStringLiteral("Checks, weakest first"), kHeading, true);
-        constexpr double kPitch = 4.4;
-        for (y += 1.5; m_checksDrawn < m_report.checks.size() && y + kPitch < m_foot; ++m_checksDrawn)
-            checkRow(x, y += kPitch, m_report.checks[m_checksDrawn]);
-    }
-
-    void heading(const char* words) {
-        if (m_page > 1)
-            need(16);
-        m_ink.text({kEdge, m_y += 6}, QString::fromUtf8(words), kHeading, true);
-        m_y += 1;
-    }
-    /// Lines with a box to tick, or a dash.
-    void list(const std::vector<std::string>& lines, double size, bool tick) {
-        for (const std::string& line : lines) {
-            const auto parts = Ink::wrapped(toQt(line), m_right - kEdge - 6, size, 8);
-            need(1.4 * size * static_cast<double>(parts.size()));
-            bool first = true;
-            for (const QString& part : parts) {
-                m_y += 1.4 * size;
-                if (first && tick)
-                    m_ink.rectangle({{kEdge, m_y - 2.7}, {kEdge + 3, m_y + 0.3}}, {kThin});
-                else if (first)
-                    m_ink.line({kEdge, m_y - 1}, {kEdge + 2, m_y - 1}, {kThin});
-                m_ink.text({kEdge + 6, m_y}, part, size);
-                first = false;
-            }
-        }
-    }
-    void table(const std::vector<Column>& columns, const std::vector<std::vector<std::string>>& rows) {
-        for (const auto& words : rows) {
-            need(4.6);
-            row(m_y += 4.6, columns, words, false);
-            m_ink.line({columns.front().x, m_y + 1.2}, {columns.back().x, m_y + 1.2}, {0.1, kGrey});
-        }
-    }
-
-    void drawGauge(const std::vector<Column>& columns) {
-        heading("Load gauge: load, dial");
-        std::vector<std::vector<std::string>> rows;
-        for (const engine::GaugeRow& each : m_report.gauge)
-            rows.push_back({each.what, units::show(each.load, m_system), onDial(each.reading)});
-        table(columns, rows);
-    }
-
-    void drawRest() {
-        if (m_checksDrawn < m_report.checks.size()) {
-            heading("Checks, the rest");
-            for (; m_checksDrawn < m_report.checks.size(); ++m_checksDrawn) {
-                need(4.4);
-                checkRow(kEdge, m_y += 4.4, m_report.checks[m_checksDrawn]);
-            }
-        }
-        const std::vector<Column> columns{{kEdge, Side::Left},
-                                          {kEdge + 75, Side::Right},
-                                          {kEdge + 125, Side::Right},
-                                          {m_right, Side::Right}};
-        if (m_plan.holes.size() > kMostRows) {
-            heading("Hole centres: hole, from left, from foot");
-            table(columns, holeRows());
-        }
-        heading("Order of work");
-        list(m_report.steps, kWords, true);
-        heading("Take care");
-        list(m_report.cautions, kWords, false);
-        if (!m_report.gauge.empty() && !m_gaugeDrawn)
-            drawGauge(columns);
-        if (!m_report.card.rows.empty()) {
-            heading("Turns: load, torque, dial");
-            std::vector<std::vector<std::string>> rows;
-            for (const engine::CardRow& each : m_report.card.rows)
-                rows.push_back({units::number(each.turns) + (each.turns == 1 ? " turn" : " turns"),
-                                units::show(each.load, m_system), units::show(each.torque, m_system),
-                                each.reading ? onDial(each.reading->low) + " to " + onDial(each.reading->high)
-                                             : std::string()});
-            table(columns, rows);
-            list(m_report.card.notes, kSmall, false);
-        }
-        need(32);
-        heading("Log: day, machine, most torque or dial, flat again, by whom");
-        for (int i = 0; i < 3; ++i) {
-            m_y += 7.5;
-            m_ink.line({kEdge, m_y}, {m_right, m_y}, {kThin});
-        }
-        m_y += 2;
-        heading("Taken for granted");
-        list(m_report.assumptions, kSmall, false);
+    void paintUnderDrawing(const PlanDrawing& drawing, Point at) {
+        const QString scale = toQt(units::number(drawing.scale(), 6));
+        const QString unit =
+            m_data.job.preferred == units::System::Inch ? Paper::tr("inch") : Paper::tr("mm");
+        m_ink.text(
+            {at.x, at.y + drawing.height() + 3.6},
+            drawing.fromOffcut()
+                ? Paper::tr("Drawn 1:%1, sizes in %2. Measure from the two thick edges of the piece.")
+                      .arg(scale, unit)
+                : Paper::tr("Drawn 1:%1, sizes in %2. Measure from the thick edges, which touch the rim.")
+                      .arg(scale, unit),
+            kSmall);
     }
 
     Ink& m_ink;
     const std::function<void()>& m_nextPage;
-    const job::Job& m_job;
-    const engine::Report& m_report;
-    const TemplatePlan& m_plan;
-    const Sheet m_sheet;
-    const std::string m_date;
-    const units::System m_system;
-    const double m_right, m_foot;
-    double m_y = 0;
-    int m_page = 0;
-    std::size_t m_checksDrawn = 0;
-    bool m_gaugeDrawn = false;
+    const SheetData& m_data;
+    const double m_wide, m_high;
+    int m_page = 1, m_pages = 1;
 };
 
 } // namespace
 
-double scaleFor(const Box& content, double roomWide, double roomHigh, units::System system) {
-    const auto fits = [&](double scale) {
-        return content.width() <= roomWide * scale && content.height() <= roomHigh * scale;
-    };
-    if (system == units::System::Inch) {
-        double scale = 1;
-        while (!fits(scale))
-            scale *= 2;
-        return scale;
-    }
-    for (double decade = 1;; decade *= 10)
-        for (const double step : {1.0, 2.0, 2.5, 5.0})
-            if (fits(decade * step))
-                return decade * step;
-}
-
-void paintShopSheet(Ink& ink, const std::function<void()>& nextPage, const job::Job& job,
-                    const engine::Report& report, const TemplatePlan& plan, const Sheet& sheet,
-                    const std::string& date) {
-    ShopSheet(ink, nextPage, job, report, plan, sheet, date).paint();
+int paintShopSheet(Ink& ink, const std::function<void()>& nextPage, const SheetData& data) {
+    return ShopSheet(ink, nextPage, data).paint();
 }
 
 } // namespace pw::paper

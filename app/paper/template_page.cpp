@@ -1,5 +1,6 @@
 #include "app/paper/template_page.h"
 
+#include "app/paper/words.h"
 #include "core/units/quantity.h"
 
 #include <algorithm>
@@ -16,10 +17,6 @@ namespace {
 constexpr double kOutline = 0.5, kThin = 0.22;
 const QColor kGrey(0x90, 0x90, 0x90);
 const QColor kPale(0xd2, 0xd2, 0xd2);
-
-QString toQt(const std::string& text) {
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
 
 /// A, B, ... Z, AA, AB, ...
 QString lettersOf(int n) {
@@ -47,31 +44,29 @@ struct Page {
 };
 
 void drawRuler(Ink& ink, const Sheet& sheet) {
-    ink.text({kBorder, kBorder + 5}, QStringLiteral("Measure this first"), kHeading, true);
+    ink.text({kBorder, kBorder + 5}, Paper::tr("Measure this first"), kHeading, true);
     const auto [x, y] = kRulerZero;
     const Stroke thin{kThin};
     ink.line({x, y}, {x + 4 * units::kMmPerInch, y}, {kThin * 2});
     for (int mm = 0; mm <= 100; mm += 5) {
         ink.line({x + mm, y}, {x + mm, y + (mm % 10 ? kRulerTick * 0.5 : kRulerTick)}, thin);
         if (mm % 50 == 0)
-            ink.text({x + mm, y + kRulerTick + kWords},
-                     mm == 100 ? QStringLiteral("100 mm") : QString::number(mm), kWords, true,
-                     mm == 0 ? Side::Left : Side::Middle);
+            ink.text({x + mm, y + kRulerTick + kWords}, mm == 100 ? Paper::tr("100 mm") : QString::number(mm),
+                     kWords, true, mm == 0 ? Side::Left : Side::Middle);
     }
     for (int half = 0; half <= 8; ++half) {
         const double at = x + half * units::kMmPerInch / 2;
         ink.line({at, y}, {at, y - (half % 2 ? 1.5 : 2.5)}, thin);
         if (half % 2 == 0 && half > 0)
-            ink.text({at, y - 3.2}, half == 8 ? QStringLiteral("4 in") : QString::number(half / 2), kSmall,
-                     false, Side::Middle);
+            ink.text({at, y - 3.2}, half == 8 ? Paper::tr("4 in") : QString::number(half / 2), kSmall, false,
+                     Side::Middle);
     }
     const double words = x + 118;
     const double room = sheet.width - kBorder - words;
     double baseline = y + 0.3;
-    for (const QString& line :
-         Ink::wrapped(QStringLiteral(
-                          "100 mm must be 100 mm and 4 in be 4 in, by a steel rule. If not, print at 100 %."),
-                      room, kWords, 3)) {
+    for (const QString& line : Ink::wrapped(
+             Paper::tr("100 mm must be 100 mm and 4 in be 4 in, by a steel rule. If not, print at 100 %."),
+             room, kWords, 3)) {
         ink.text({words, baseline}, line, kWords);
         baseline += 5;
     }
@@ -185,27 +180,27 @@ void drawJoins(const Page& page) {
     if (page.hasRight()) {
         page.ink.line({own.high.x, window.low.y}, {own.high.x, window.high.y}, dashed);
         page.ink.text({own.high.x + 8, (own.low.y + own.high.y) / 2 + 0.2 * own.height()},
-                      QStringLiteral("sheet %1 lies on here").arg(tiling.number(page.row, page.column + 1)),
+                      Paper::tr("sheet %1 lies on here").arg(tiling.number(page.row, page.column + 1)),
                       kSmall, false, Side::Middle, Qt::black, 90);
         upright(page.row, page.column, true);
     }
     if (page.hasBelow()) {
         page.ink.line({window.low.x, own.high.y}, {window.high.x, own.high.y}, dashed);
         page.ink.text({own.low.x + 0.7 * own.width(), own.high.y + 8},
-                      QStringLiteral("sheet %1 lies on here").arg(tiling.number(page.row + 1, page.column)),
+                      Paper::tr("sheet %1 lies on here").arg(tiling.number(page.row + 1, page.column)),
                       kSmall, false, Side::Middle);
         level(page.row, page.column, true);
     }
     if (page.column > 0) {
         page.ink.line({window.low.x, window.low.y}, {window.low.x, window.high.y}, dashed);
         page.ink.text({window.low.x - 1.5, (own.low.y + own.high.y) / 2 + 0.2 * own.height()},
-                      QStringLiteral("cut here"), kSmall, false, Side::Middle, Qt::black, 90);
+                      Paper::tr("cut here"), kSmall, false, Side::Middle, Qt::black, 90);
         upright(page.row, page.column - 1, false);
     }
     if (page.row > 0) {
         page.ink.line({window.low.x, window.low.y}, {window.high.x, window.low.y}, dashed);
-        page.ink.text({own.low.x + 0.7 * own.width(), window.low.y - 1}, QStringLiteral("cut here"), kSmall,
-                      false, Side::Middle);
+        page.ink.text({own.low.x + 0.7 * own.width(), window.low.y - 1}, Paper::tr("cut here"), kSmall, false,
+                      Side::Middle);
         level(page.row - 1, page.column, false);
     }
 }
@@ -254,14 +249,14 @@ void drawWords(const Page& page) {
     lines(page.plan.facts, kSmall, 2);
     lines(page.plan.test, kSmall, 3);
 
-    const QString where = several ? QStringLiteral("sheet %1 of %2: row %3 of %4, column %5 of %6")
+    const QString where = several ? Paper::tr("sheet %1 of %2: row %3 of %4, column %5 of %6")
                                         .arg(page.tiling.number(page.row, page.column))
                                         .arg(page.tiling.pages())
                                         .arg(page.row + 1)
                                         .arg(page.tiling.rows())
                                         .arg(page.column + 1)
                                         .arg(page.tiling.columns())
-                                  : QStringLiteral("one sheet");
+                                  : Paper::tr("one sheet");
     page.ink.text({sheet.width - kBorder, kBorder + 5}, where, kWords, false, Side::Right);
 }
 
@@ -274,8 +269,7 @@ void paintWarning(Ink& ink, const Box& box, const std::string& words) {
         std::min(kLargest, kLargest * 0.9 * box.width() / std::cos(kTurn * std::numbers::pi / 180) /
                                std::max(1.0, wide));
     const Point middle = 0.5 * (box.low + box.high);
-    ink.text({middle.x + 0.25 * size, middle.y + 0.25 * size}, toQt(words), size, true, Side::Middle, kPale,
-             kTurn);
+    ink.textAcross({middle.x + 0.25 * size, middle.y + 0.25 * size}, toQt(words), size, kTurn);
 }
 
 void paintTemplatePage(Ink& ink, const TemplatePlan& plan, const std::vector<Label>& labels,

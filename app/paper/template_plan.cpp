@@ -1,15 +1,14 @@
 #include "app/paper/template_plan.h"
 
-#include "app/engine/write.h"
+#include "app/engine/output.h"
+#include "app/paper/words.h"
 #include "core/job/assumed.h"
-#include "core/thread/thread.h"
 #include "geometry/exchange/cut_path.h"
 #include "geometry/exchange/cut_plan.h"
 #include "geometry/exchange/signs.h"
 
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <cmath>
 #include <ctime>
 #include <numbers>
@@ -24,25 +23,8 @@ namespace {
 constexpr double kBeyond = 4; ///< mm that axes and scribe lines run past what they cross
 constexpr std::size_t kTitleSigns = 120;
 
-/// As a drill or a rule is marked: inches in fractions.
-std::string asMarked(units::Length length, units::System system) {
-    return system == units::System::Inch ? units::inchFraction(length) : units::show(length, system);
-}
-
 Point middleOf(const Box& box) {
     return 0.5 * (box.low + box.high);
-}
-
-exchange::CutPlan cutPlanOf(const job::Job& job, const shape::Region& region, const job::Assumed& assumed) {
-    exchange::CutSettings settings;
-    settings.process = assumed.process;
-    settings.thickness = *job.plate.thickness;
-    settings.kerf = assumed.habits.kerf;
-    settings.growth = assumed.habits.growth;
-    settings.drilledExtras = job::holesForTheDrill(job.plate);
-    if (const auto thread = thread::parse(job.plate.boreThread); !job.plate.boreThread.empty() && thread)
-        settings.tappedBore = exchange::TappedBore{thread->name, thread::tappingDrill(*thread)};
-    return exchange::makeCutPlan(region, settings);
 }
 
 /// What is marked with the punch: a station's own place, else the middle of the hole.
@@ -54,43 +36,63 @@ Point centreOf(const shape::Loop& loop, shape::Part part, int index, const std::
     return middleOf(bounds(loop));
 }
 
-std::string nameOf(shape::Part part, int index) {
-    return part == shape::Part::Access ? std::to_string(index + 1) : exchange::nameOf(part, index);
+QString nameOf(shape::Part part, int index) {
+    switch (part) {
+    case shape::Part::Access:
+        return QString::number(index + 1);
+    case shape::Part::Bore:
+        return Paper::tr("bore");
+    case shape::Part::Extra:
+        return Paper::tr("hole %1").arg(index + 1);
+    case shape::Part::Rim:
+        break;
+    }
+    return Paper::tr("rim");
 }
 
-std::string withNote(std::string text, const std::string& note) {
-    return note.empty() ? text : text + ", " + note;
+QString howBurned(const exchange::CutEdge& edge, job::Process process, units::System system) {
+    const bool milled = process == job::Process::Milled;
+    if (!edge.note.empty())
+        return toQt(edge.note);
+    if (const auto circle = asCircle(edge.loop)) {
+        const QString size = toQt(asMarked(units::Length::fromMm(2 * circle->radius), system));
+        return milled ? Paper::tr("mill %1").arg(size) : Paper::tr("burn %1").arg(size);
+    }
+    return milled ? Paper::tr("mill to the line") : Paper::tr("burn to the line");
+}
+
+QString howDrilled(const exchange::DrilledHole& hole, const std::optional<exchange::TappedBore>& tapped,
+                   units::System system) {
+    const QString size = toQt(asMarked(hole.diameter, system));
+    if (tapped && hole.part == shape::Part::Bore)
+        return Paper::tr("drill %1, tap %2").arg(size, toQt(tapped->thread));
+    return Paper::tr("drill %1").arg(size);
 }
 
 std::vector<MarkedHole> holesOf(const exchange::CutPlan& cut, const std::vector<Point>& stations,
                                 units::System system) {
     std::vector<MarkedHole> holes;
     std::vector<bool> marked(stations.size());
-    const auto take = [&](MarkedHole hole, shape::Part part, int index) {
+    const auto take = [&](const shape::Loop& loop, Point centre, const QString& how, shape::Part part,
+                          int index, bool drilled) {
         if (part == shape::Part::Access && static_cast<std::size_t>(index) < marked.size())
             marked[static_cast<std::size_t>(index)] = true;
-        holes.push_back(std::move(hole));
+        holes.push_back({loop, centre, nameOf(part, index).toStdString(), how.toStdString(), part, drilled});
     };
     for (const exchange::DrilledHole& hole : cut.drilled)
-        take({shape::circleLoop(hole.centre, hole.diameter.mm() / 2), hole.centre,
-              nameOf(hole.part, hole.index),
-              withNote("drill " + asMarked(hole.diameter, system),
-                       hole.note.starts_with("tap") ? hole.note : "")},
-             hole.part, hole.index);
-    for (const exchange::CutEdge& edge : cut.inside) {
-        const auto circle = asCircle(edge.loop);
-        std::string how = edge.note;
-        if (circle)
-            how = withNote("burn " + asMarked(units::Length::fromMm(2 * circle->radius), system), edge.note);
-        else if (how.empty())
-            how = cut.settings.process == job::Process::Milled ? "mill" : "burn";
-        take({edge.loop, centreOf(edge.loop, edge.part, edge.index, stations), nameOf(edge.part, edge.index),
-              how},
-             edge.part, edge.index);
-    }
+        take(shape::circleLoop(hole.centre, hole.diameter.mm() / 2), hole.centre,
+             howDrilled(hole, cut.settings.tappedBore, system), hole.part, hole.index, true);
+    for (const exchange::CutEdge& edge : cut.inside)
+        take(edge.loop, centreOf(edge.loop, edge.part, edge.index, stations),
+             howBurned(edge, cut.settings.process, system), edge.part, edge.index, false);
     for (std::size_t i = 0; i < stations.size(); ++i)
         if (!marked[i])
-            holes.push_back({{}, stations[i], std::to_string(i + 1), "open to the rim"});
+            holes.push_back({{},
+                             stations[i],
+                             std::to_string(i + 1),
+                             Paper::tr("open to the rim").toStdString(),
+                             shape::Part::Access,
+                             false});
     return holes;
 }
 
@@ -110,30 +112,20 @@ std::vector<double> circlesOf(const std::vector<Point>& stations) {
 }
 
 std::string sizesOf(const job::Job& job, const shape::Region& region) {
-    const auto said = [&](units::Length length) { return asMarked(length, job.preferred); };
-    std::string text;
+    const auto said = [&](units::Length length) { return toQt(asMarked(length, job.preferred)); };
+    QStringList all;
     if (const auto rim = asCircle(region.rim))
-        text += " Rim " + said(units::Length::fromMm(2 * rim->radius)) + ".";
+        all << Paper::tr("Rim %1.").arg(said(units::Length::fromMm(2 * rim->radius)));
     const job::Stations& stations = job.stations;
     if (stations.at.empty() && stations.circle && stations.count) {
-        text += " Pin circle " + said(*stations.circle) + ".";
+        all << Paper::tr("Pin circle %1.").arg(said(*stations.circle));
         // Chord over one part of n of a circle of diameter D: D sin(pi/n).
         if (*stations.count >= 2)
-            text +=
-                " Dividers, hole to next: " +
-                units::show(*stations.circle * std::sin(std::numbers::pi / *stations.count), job.preferred) +
-                ".";
+            all << Paper::tr("Dividers, hole to next: %1.")
+                       .arg(toQt(units::show(*stations.circle * std::sin(std::numbers::pi / *stations.count),
+                                             job.preferred)));
     }
-    return text;
-}
-
-std::string warningOf(const engine::Report& report) {
-    if (engine::mayBeMade(report.grade))
-        return {};
-    std::string word(verdict::wordOf(report.grade));
-    std::transform(word.begin(), word.end(), word.begin(),
-                   [](unsigned char c) { return static_cast<char>(std::toupper(c)); });
-    return "DO NOT USE: " + word;
+    return all.join(QLatin1Char(' ')).toStdString();
 }
 
 /// Does the ring of this radius about the origin pass through the box?
@@ -237,7 +229,8 @@ TemplatePlan planTemplate(const job::Job& job, const engine::Report& report, con
     const job::Assumed assumed = job::assume(job);
     TemplatePlan plan;
     plan.rim = region.rim;
-    plan.holes = holesOf(cutPlanOf(job, region, assumed), report.stations, job.preferred);
+    plan.holes = holesOf(exchange::makeCutPlan(region, engine::cutSettingsOf(job, assumed)), report.stations,
+                         job.preferred);
     plan.pinCircles = circlesOf(report.stations);
 
     const Box rim = bounds(region.rim);
@@ -259,19 +252,27 @@ TemplatePlan planTemplate(const job::Job& job, const engine::Report& report, con
 
     plan.title = exchange::cleanText(job.title, kTitleSigns);
     if (plan.title.empty())
-        plan.title = "Plate without a title";
-    const bool pull = job.work == job::Work::Pull;
-    plan.facts = asMarked(*job.plate.thickness, job.preferred) + " thick, " +
-                 exchange::cleanText(assumed.steel.name, kTitleSigns) + ", " +
-                 std::string(job::nameOf(assumed.process)) + "." + sizesOf(job, region) +
-                 (assumed.stacked > 1 ? " One plate of " + std::to_string(assumed.stacked) + "." : "") +
-                 " Full size. " + exchange::cleanText(date, kTitleSigns) + ".";
-    plan.test =
-        std::string(pull ? "Hold it to the part before you cut" : "Hang it on the pins before you cut") +
-        ", the holes cut out of the paper. Go: every " + (pull ? "bolt" : "pin") +
-        " stands in the middle of its hole. No-go: one does not; measure again. Then glue it down and "
-        "punch every dot through the paper.";
-    plan.warning = warningOf(report);
+        plan.title = Paper::tr("Plate without a title").toStdString();
+    QStringList facts;
+    facts << Paper::tr("%1 thick, %2, %3.")
+                 .arg(toQt(asMarked(*job.plate.thickness, job.preferred)),
+                      toQt(exchange::cleanText(assumed.steel.name, kTitleSigns)),
+                      toQt(std::string(job::nameOf(assumed.process))));
+    if (const std::string sizes = sizesOf(job, region); !sizes.empty())
+        facts << toQt(sizes);
+    if (assumed.stacked > 1)
+        facts << Paper::tr("One plate of %1.").arg(assumed.stacked);
+    facts << Paper::tr("Full size.") << toQt(exchange::cleanText(date, kTitleSigns)) + QLatin1Char('.');
+    plan.facts = facts.join(QLatin1Char(' ')).toStdString();
+    plan.test = (job.work == job::Work::Pull
+                     ? Paper::tr("Hold it to the part before you cut, the holes cut out of the paper. Go: "
+                                 "every bolt stands in the middle of its hole. No-go: one does not; measure "
+                                 "again. Then glue it down and punch every dot through the paper.")
+                     : Paper::tr("Hang it on the pins before you cut, the holes cut out of the paper. Go: "
+                                 "every pin stands in the middle of its hole. No-go: one does not; measure "
+                                 "again. Then glue it down and punch every dot through the paper."))
+                    .toStdString();
+    plan.warning = engine::warningOf(report);
     return plan;
 }
 
@@ -284,8 +285,8 @@ std::vector<Label> placeLabels(const TemplatePlan& plan, const Tiling& tiling) {
         label.name = hole.name;
         label.how = hole.how;
         label.halfWidth = kSignWidth / 2 *
-                          std::max(kHeading * static_cast<double>(hole.name.size()),
-                                   kSmall * static_cast<double>(hole.how.size()));
+                          std::max(kHeading * static_cast<double>(toQt(hole.name).size()),
+                                   kSmall * static_cast<double>(toQt(hole.how).size()));
         label.halfHeight = (kHeading + kSmall) * 0.6;
         const Box box = hole.loop.vertices.empty() ? Box{hole.centre, hole.centre} : bounds(hole.loop);
         const double out = norm(hole.centre) > 0 ? std::atan2(hole.centre.y, hole.centre.x) : 0;

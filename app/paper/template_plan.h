@@ -17,6 +17,8 @@ struct MarkedHole {
     shape::Point centre;
     std::string name; ///< "1" at a station, "bore", "hole 1"
     std::string how;  ///< "burn 24 mm", "drill 17.5 mm, tap M20"
+    shape::Part part = shape::Part::Extra;
+    bool drilled = false;
 };
 
 /// Two lines of words beside a hole, the name above how it is made.

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/engine/report.h"
-#include "app/paper/tiling.h"
+#include "app/paper/sheet_data.h"
 
 #include <filesystem>
 #include <optional>
@@ -14,6 +14,8 @@ struct PaperChoices {
     std::optional<PaperSize> size; ///< Letter when the job is in inches, else A4
     bool anyway = false;           ///< write a verdict that may not be made, marked across every page
     std::string date;              ///< as printed; today when empty
+    std::string file;              ///< name of the job file, as printed on the sheet
+    std::optional<Offcut> offcut;  ///< drawn round the plate on the sheet
 };
 
 /// PDF of the plate at full size on as many sheets as it takes, whole or not at all; says how to print it,

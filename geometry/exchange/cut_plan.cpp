@@ -69,4 +69,16 @@ CutPlan makeCutPlan(const shape::Region& region, const CutSettings& settings) {
     return plan;
 }
 
+CutPlan makeCutPlan(const std::vector<shape::Region>& plates, const CutSettings& settings) {
+    util::require(!plates.empty(), "makeCutPlan: no plate");
+    CutPlan all = makeCutPlan(plates.front(), settings);
+    for (std::size_t i = 1; i < plates.size(); ++i) {
+        CutPlan plan = makeCutPlan(plates[i], settings);
+        all.drilled.insert(all.drilled.end(), plan.drilled.begin(), plan.drilled.end());
+        all.inside.insert(all.inside.end(), plan.inside.begin(), plan.inside.end());
+        all.otherOutsides.push_back(std::move(plan.outside));
+    }
+    return all;
+}
+
 } // namespace pw::exchange

@@ -58,6 +58,7 @@ struct CutPlan {
     std::vector<DrilledHole> drilled;
     std::vector<CutEdge> inside;
     CutEdge outside;
+    std::vector<CutEdge> otherOutsides; ///< of further plates on the same sheet
     bool operator==(const CutPlan&) const = default;
 };
 
@@ -70,5 +71,8 @@ double narrowWidth(const shape::Loop& loop);
 /// Sorts the edges of `region` into cuts and drilled holes. The thickness must be above zero. No line is
 /// moved: kerf and growth stand in the settings for whoever makes the path.
 CutPlan makeCutPlan(const shape::Region& region, const CutSettings& settings);
+
+/// The same of several plates that lie on one sheet, each already in its place.
+CutPlan makeCutPlan(const std::vector<shape::Region>& plates, const CutSettings& settings);
 
 } // namespace pw::exchange

@@ -78,6 +78,8 @@ std::string toDxf(const CutPlan& plan, const DxfOptions& options) {
     for (const CutEdge& edge : plan.inside)
         sheet.edge(kLayerInside, edge.loop);
     sheet.edge(kLayerOutside, plan.outside.loop);
+    for (const CutEdge& edge : plan.otherOutsides)
+        sheet.edge(kLayerOutside, edge.loop);
     sheet.words(noteLines(plan, options), options.warning);
     return sheet.finish();
 }

@@ -12,7 +12,7 @@ namespace pw::exchange {
 /// Where X0 Y0 is.
 enum class Datum {
     LowLeft,    ///< `margin` left of and below everything, leads too: no coordinate is negative
-    PlateOrigin ///< the plate's own: the middle of its bore
+    PlateOrigin ///< the plate's own: the middle of its bore; of plates set out on a piece, its corner
 };
 
 /// Heights of the torch above the plate, for a table that does not keep them by itself.

@@ -224,6 +224,8 @@ std::string toSvg(const CutPlan& plan, const SvgOptions& options) {
     for (const CutEdge& edge : plan.inside)
         page.loop("inside", edge.loop);
     page.loop("outside", plan.outside.loop);
+    for (const CutEdge& edge : plan.otherOutsides)
+        page.loop("outside", edge.loop);
     std::vector<std::string> lines = heads(options, plan.settings);
     lines.push_back("Lines are the finished edges. The kerf is not taken off.");
     addDrilled(plan.drilled, options, lines);

@@ -93,22 +93,19 @@ WriteStep* writeStep() {
     return function;
 }
 
-} // namespace
-
-util::Result<std::string> toStep(const shape::Region& region, units::Length thickness,
-                                 const StepOptions& options) {
-    util::require(thickness.mm() > 0, "toStep: thickness must be above zero");
-    StepRequest request;
-    request.wires.push_back(wireOf(region.rim));
+std::vector<std::vector<StepEdge>> wiresOf(const shape::Region& region) {
+    std::vector<std::vector<StepEdge>> wires{wireOf(region.rim)};
     for (const shape::Hole& hole : region.holes)
-        request.wires.push_back(wireOf(reversed(hole.loop)));
-    request.thickness = thickness.mm();
-    request.inches = options.units == units::System::Inch;
-    const std::string product = spelled(options.product);
-    request.product = product.empty() ? "Plate" : product;
-    request.description = spelled(options.description);
-    request.colour = {options.colour.red, options.colour.green, options.colour.blue};
+        wires.push_back(wireOf(reversed(hole.loop)));
+    return wires;
+}
 
+std::string nameOr(const std::string& utf8, const char* otherwise) {
+    const std::string name = spelled(utf8);
+    return name.empty() ? otherwise : name;
+}
+
+util::Result<std::string> written(const StepRequest& request) {
     WriteStep* const write = writeStep();
     if (!write)
         return util::Problem{"solid",
@@ -119,6 +116,33 @@ util::Result<std::string> toStep(const shape::Region& region, units::Length thic
         return util::Problem{"solid", "The plate could not be made into a solid: " + textOrReason +
                                           ". Look for holes that touch each other or the rim."};
     return textOrReason;
+}
+
+} // namespace
+
+util::Result<std::string> toStep(const shape::Region& region, units::Length thickness,
+                                 const StepOptions& options) {
+    return toStep(std::vector<Part>{{region, thickness, options.product, options.colour}}, options);
+}
+
+util::Result<std::string> toStep(const std::vector<Part>& parts, const StepOptions& options) {
+    util::require(!parts.empty(), "toStep: no part");
+    StepRequest request;
+    for (const Part& part : parts) {
+        util::require(part.thickness.mm() > 0, "toStep: thickness must be above zero");
+        StepPart step{wiresOf(part.region),
+                      part.thickness.mm(),
+                      nameOr(part.name, "Part"),
+                      {part.colour.red, part.colour.green, part.colour.blue},
+                      {}};
+        for (const Part::Place& place : part.places)
+            step.at.push_back({place.at.x, place.at.y, place.z.mm()});
+        request.parts.push_back(std::move(step));
+    }
+    request.inches = options.units == units::System::Inch;
+    request.product = nameOr(options.product, "Plate");
+    request.description = spelled(options.description);
+    return written(request);
 }
 
 } // namespace pw::solid

@@ -6,6 +6,7 @@
 #include "core/util/result.h"
 
 #include <string>
+#include <vector>
 
 /// Plates as solids, for other programs.
 namespace pw::solid {
@@ -23,11 +24,27 @@ struct StepOptions {
     Colour colour;
 };
 
+/// A flat piece and where copies of it stand: the middle of its origin, and the z of its lower face.
+struct Part {
+    struct Place {
+        shape::Point at; ///< mm
+        units::Length z;
+    };
+    shape::Region region;
+    units::Length thickness;
+    std::string name; ///< any UTF-8 text; empty: "Part"
+    Colour colour;
+    std::vector<Place> places{{}};
+};
+
 /// The plate from z = 0 to z = thickness as a STEP file (ISO 10303-21, schema AP214): straight sides are
 /// planes, arcs and circles true cylinders. The same input gives the same bytes, the time stamp is a fixed
 /// one. Safe to call from several threads; one call works at a time. OpenCASCADE is loaded at the first call
 /// (some 60 ms); fails with a message when its module is missing or refuses the shape.
 util::Result<std::string> toStep(const shape::Region& region, units::Length thickness,
                                  const StepOptions& options = {});
+
+/// Parts as one assembly that is called `options.product`; each has its own colour. There must be a part.
+util::Result<std::string> toStep(const std::vector<Part>& parts, const StepOptions& options = {});
 
 } // namespace pw::solid

@@ -16,13 +16,20 @@ struct StepEdge {
     bool counterClockwise = true;
 };
 
-struct StepRequest {
+/// A prism and where it stands, once or more often.
+struct StepPart {
     /// Closed wires: the rim counter-clockwise, then the holes clockwise.
     std::vector<std::vector<StepEdge>> wires;
-    double thickness = 0; ///< mm
+    double thickness = 0;                  ///< mm
+    std::string name;                      ///< spelled as it stands between the quotes in the file
+    std::array<double, 3> colour{};        ///< sRGB
+    std::vector<std::array<double, 3>> at; ///< mm; where its x, y, z = 0 comes to stand
+};
+
+struct StepRequest {
+    std::vector<StepPart> parts; ///< one that stands at 0, 0, 0 once, or an assembly
     bool inches = false;
-    std::string product, description; ///< spelled as they stand between the quotes in the file
-    std::array<double, 3> colour{};   ///< sRGB
+    std::string product, description; ///< spelled likewise; the product is the part itself or the assembly
 };
 
 /// The exported function: true and the file's text, or false and the reason.

@@ -1,5 +1,6 @@
 // Reads a STEP file with OpenCASCADE and prints what it holds, one "key values" a line, lengths in mm:
 //   step_check FILE
+// Of an assembly also the parts it is made of: "part NAME", "partcolour R G B", once for each place.
 // A program of its own, so that the tests do not carry the library's start-up.
 
 #include <Bnd_Box.hxx>
@@ -57,6 +58,24 @@ int main(int argc, char** argv) {
             double r = 0, g = 0, b = 0;
             colour.Values(r, g, b, Quantity_TOC_sRGB);
             std::cout << "colour " << r << " " << g << " " << b << "\n";
+        }
+        TDF_LabelSequence placed;
+        XCAFDoc_ShapeTool::GetComponents(label, placed);
+        for (const TDF_Label& each : placed) {
+            TDF_Label part;
+            Handle(TDataStd_Name) called;
+            if (!XCAFDoc_ShapeTool::GetReferredShape(each, part))
+                continue;
+            if (part.FindAttribute(TDataStd_Name::GetID(), called))
+                std::cout << "part " << TCollection_AsciiString(called->Get()).ToCString() << "\n";
+            Quantity_Color paint;
+            const TopoDS_Shape piece = XCAFDoc_ShapeTool::GetShape(part);
+            if (colours->GetColor(piece, XCAFDoc_ColorSurf, paint) ||
+                colours->GetColor(piece, XCAFDoc_ColorGen, paint)) {
+                double r = 0, g = 0, b = 0;
+                paint.Values(r, g, b, Quantity_TOC_sRGB);
+                std::cout << "partcolour " << r << " " << g << " " << b << "\n";
+            }
         }
         std::cout << "sound " << BRepCheck_Analyzer(shape).IsValid() << "\n";
         for (TopExp_Explorer each(shape, TopAbs_SOLID); each.More(); each.Next())

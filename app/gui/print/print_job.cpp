@@ -1,7 +1,8 @@
 #include "app/gui/print/print_job.h"
 
-#include "app/gui/print/job_page.h"
+#include "app/engine/output.h"
 #include "app/gui/settings/settings.h"
+#include "app/paper/paint_paper.h"
 
 #include <QCoreApplication>
 #include <QPainter>
@@ -11,44 +12,60 @@
 
 namespace pw::gui {
 
-void setUp(QPrinter& printer, const PageData& data) {
-    constexpr double kMarginMm = 12;
+void setUp(QPrinter& printer, const PrintJob& print) {
     const auto size = settings::paper() == settings::Paper::Letter ? QPageSize::Letter : QPageSize::A4;
-    printer.setPageLayout(QPageLayout(QPageSize(size), QPageLayout::Portrait,
-                                      QMarginsF(kMarginMm, kMarginMm, kMarginMm, kMarginMm),
-                                      QPageLayout::Millimeter));
-    printer.setDocName(data.title);
+    printer.setFullPage(true);
+    printer.setPageLayout(
+        QPageLayout(QPageSize(size), QPageLayout::Portrait, QMarginsF(), QPageLayout::Millimeter));
+    printer.setDocName(print.title);
 }
 
-int paintJob(QPrinter& printer, const PageData& data) {
+util::Result<int> paintJob(QPrinter& printer, const PrintJob& print) {
     QPainter painter;
     if (!painter.begin(&printer))
-        return 0;
-    constexpr double kTenthsInInch = 254;
-    const double scale = printer.resolution() / kTenthsInInch;
-    painter.scale(scale, scale);
-    const QRectF sheet = printer.pageRect(QPrinter::Millimeter);
-    return drawJobPage(painter, sheet.size(), data, [&printer] { printer.newPage(); });
+        return util::Problem{
+            "", QCoreApplication::translate("pw::gui::Window", "the printer does not take it").toStdString()};
+    paper::PaperChoices choices;
+    choices.anyway = print.anyway;
+    choices.file = print.file.toStdString();
+    choices.size = printer.pageLayout().pageSize().id() == QPageSize::Letter ? paper::PaperSize::Letter
+                                                                             : paper::PaperSize::A4;
+    const paper::Target target{painter, printer.resolution() / units::kMmPerInch,
+                               [&printer] { printer.newPage(); }};
+    return print.asTemplate ? paper::paintTemplate(target, print.job, *print.report, choices)
+                            : paper::paintShopSheet(target, print.job, *print.report, choices);
 }
 
-bool printJob(QWidget* parent, const PageData& data) {
+util::Result<bool> printJob(QWidget* parent, const PrintJob& print) {
+    if (auto problem = engine::refusalOf(print.job, *print.report, print.anyway))
+        return *std::move(problem);
     QPrinter printer(QPrinter::HighResolution);
-    setUp(printer, data);
+    setUp(printer, print);
     QPrintDialog dialog(&printer, parent);
     if (dialog.exec() != QDialog::Accepted)
         return false;
-    return paintJob(printer, data) > 0;
+    printer.setFullPage(true);
+    if (const auto painted = paintJob(printer, print); !painted)
+        return painted.problem();
+    return true;
 }
 
-void previewJob(QWidget* parent, const PageData& data) {
+util::Status previewJob(QWidget* parent, const PrintJob& print) {
+    if (auto problem = engine::refusalOf(print.job, *print.report, print.anyway))
+        return *std::move(problem);
     QPrinter printer(QPrinter::HighResolution);
-    setUp(printer, data);
+    setUp(printer, print);
     QPrintPreviewDialog dialog(&printer, parent);
     dialog.setWindowTitle(QCoreApplication::translate("pw::gui::Window", "Print preview"));
     dialog.resize(parent->size().boundedTo(QSize(1100, 900)));
-    QObject::connect(&dialog, &QPrintPreviewDialog::paintRequested, &dialog,
-                     [&data](QPrinter* target) { paintJob(*target, data); });
+    util::Status status = util::Done{};
+    QObject::connect(&dialog, &QPrintPreviewDialog::paintRequested, &dialog, [&](QPrinter* target) {
+        target->setFullPage(true);
+        if (const auto painted = paintJob(*target, print); !painted)
+            status = painted.problem();
+    });
     dialog.exec();
+    return status;
 }
 
 } // namespace pw::gui

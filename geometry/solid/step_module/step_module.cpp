@@ -1,5 +1,6 @@
 #include "geometry/solid/step_module.h"
 
+#include <algorithm>
 #include <APIHeaderSection_MakeHeader.hxx>
 #include <BRepBuilderAPI_MakeEdge.hxx>
 #include <BRepBuilderAPI_MakeFace.hxx>
@@ -11,6 +12,7 @@
 #include <gp_Ax2.hxx>
 #include <gp_Circ.hxx>
 #include <gp_Pln.hxx>
+#include <gp_Trsf.hxx>
 #include <Interface_Static.hxx>
 #include <Message.hxx>
 #include <Message_Messenger.hxx>
@@ -28,6 +30,7 @@
 #include <TCollection_HAsciiString.hxx>
 #include <TDataStd_Name.hxx>
 #include <TDocStd_Document.hxx>
+#include <TopLoc_Location.hxx>
 #include <TopoDS.hxx>
 #include <TopoDS_Solid.hxx>
 #include <XCAFDoc_ColorTool.hxx>
@@ -73,25 +76,55 @@ TopoDS_Wire wireOf(const std::vector<StepEdge>& edges) {
     return wire.Wire();
 }
 
-TopoDS_Shape solidOf(const StepRequest& request) {
-    BRepBuilderAPI_MakeFace face(gp_Pln(gp::XOY()), wireOf(request.wires.front()), Standard_True);
-    for (std::size_t i = 1; i < request.wires.size(); ++i)
-        face.Add(wireOf(request.wires[i]));
-    TopoDS_Shape solid = BRepPrimAPI_MakePrism(face.Face(), gp_Vec(0, 0, request.thickness)).Shape();
+TopoDS_Shape solidOf(const StepPart& part) {
+    BRepBuilderAPI_MakeFace face(gp_Pln(gp::XOY()), wireOf(part.wires.front()), Standard_True);
+    for (std::size_t i = 1; i < part.wires.size(); ++i)
+        face.Add(wireOf(part.wires[i]));
+    TopoDS_Shape solid = BRepPrimAPI_MakePrism(face.Face(), gp_Vec(0, 0, part.thickness)).Shape();
     if (solid.ShapeType() != TopAbs_SOLID || !BRepCheck_Analyzer(solid).IsValid())
         throw std::runtime_error("its outline makes no sound solid");
     return solid;
+}
+
+bool isAssembly(const StepRequest& request) {
+    return request.parts.size() > 1 || request.parts.front().at.size() > 1;
+}
+
+/// What stands in the file until the name is put in; of one length, so that none is the beginning of another.
+std::string partHere(std::size_t index) {
+    std::string number = std::to_string(index);
+    return "PLATEWRIGHT-PART-" + std::string(4 - std::min<std::size_t>(4, number.size()), '0') + number;
 }
 
 Handle(TDocStd_Document) documentOf(const StepRequest& request) {
     Handle(TDocStd_Document) document = new TDocStd_Document("XCAF");
     const Handle(XCAFDoc_ShapeTool) shapes = XCAFDoc_DocumentTool::ShapeTool(document->Main());
     const Handle(XCAFDoc_ColorTool) colours = XCAFDoc_DocumentTool::ColorTool(document->Main());
-    const TDF_Label label = shapes->AddShape(solidOf(request), Standard_False);
-    TDataStd_Name::Set(label, TCollection_ExtendedString(kProductHere));
-    colours->SetColor(
-        label, Quantity_Color(request.colour[0], request.colour[1], request.colour[2], Quantity_TOC_sRGB),
-        XCAFDoc_ColorGen);
+    const bool assembly = isAssembly(request);
+    TDF_Label whole;
+    if (assembly) {
+        whole = shapes->NewShape();
+        TDataStd_Name::Set(whole, TCollection_ExtendedString(kProductHere));
+    }
+    for (std::size_t i = 0; i < request.parts.size(); ++i) {
+        const StepPart& part = request.parts[i];
+        const TDF_Label label = shapes->AddShape(solidOf(part), Standard_False);
+        const std::string name = assembly ? partHere(i) : kProductHere;
+        TDataStd_Name::Set(label, TCollection_ExtendedString(name.c_str()));
+        colours->SetColor(label,
+                          Quantity_Color(part.colour[0], part.colour[1], part.colour[2], Quantity_TOC_sRGB),
+                          XCAFDoc_ColorGen);
+        for (const std::array<double, 3>& at : part.at) {
+            if (!assembly)
+                break;
+            gp_Trsf move;
+            move.SetTranslation(gp_Vec(at[0], at[1], at[2]));
+            const TDF_Label placed = shapes->AddComponent(whole, label, TopLoc_Location(move));
+            TDataStd_Name::Set(placed, TCollection_ExtendedString(name.c_str()));
+        }
+    }
+    if (assembly)
+        shapes->UpdateAssemblies();
     return document;
 }
 
@@ -103,6 +136,17 @@ void replaceQuoted(std::string& text, const std::string& from, const std::string
     const std::string quoted = "'" + from + "'";
     for (std::size_t i = text.find(quoted); i != std::string::npos; i = text.find(quoted, i + to.size() + 2))
         text.replace(i, quoted.size(), "'" + to + "'");
+}
+
+/// The library numbers the places of parts on and on through the process; here from 1, so that the same stack
+/// gives the same bytes.
+void numberPlaces(std::string& text) {
+    static const std::string kBefore = "NEXT_ASSEMBLY_USAGE_OCCURRENCE('";
+    int number = 0;
+    for (std::size_t at = text.find(kBefore); at != std::string::npos; at = text.find(kBefore, at)) {
+        at += kBefore.size();
+        text.replace(at, text.find('\'', at) - at, std::to_string(++number));
+    }
 }
 
 /// Every field: what is left out is filled with the clock, the machine or the library's own name.
@@ -140,7 +184,7 @@ std::string write(const StepRequest& request) {
     set("write.step.unit", request.inches ? "INCH" : "MM");
     set("write.step.schema", "AP214IS");
     set("write.step.product.name", kProductHere);
-    set("write.step.assembly", 0);
+    set("write.step.assembly", isAssembly(request) ? 1 : 0);
     set("write.surfacecurve.mode", 0); // no curves in parameter space: nothing here needs them
 
     STEPCAFControl_Writer writer;
@@ -158,8 +202,11 @@ std::string write(const StepRequest& request) {
     if (!text.Print(out))
         throw std::runtime_error("OpenCASCADE could not write it");
     std::string file = out.str();
+    numberPlaces(file);
     replaceQuoted(file, kProductHere, request.product);
     replaceQuoted(file, kDescriptionHere, request.description);
+    for (std::size_t i = 0; i < request.parts.size(); ++i)
+        replaceQuoted(file, partHere(i), request.parts[i].name);
     return file;
 }
 

@@ -407,7 +407,8 @@ TEST_F(FilesTest, shows_a_print_preview_on_the_paper_of_the_preferences) {
     });
     look.start(50);
     window->printPreview();
-    EXPECT_EQ(pages, 1);
+    EXPECT_GE(pages, 1);
+    EXPECT_LE(pages, 2);
     EXPECT_EQ(size, QPageSize::Letter);
     settings::setPaper(settings::Paper::A4);
 }

@@ -50,13 +50,13 @@ protected:
         q.savePath = [this](QWidget*, const QString&, const QString&, const QString&) { return chosen; };
         Engine engine;
         engine.check = testing::fakeCheck;
-        engine.writeCut = [this](const job::Job&, const engine::Report&, const std::filesystem::path& file,
-                                 bool anyway) {
+        engine.write = [this](Output output, const job::Job&, const engine::Report&,
+                              const std::filesystem::path& file, const OutputChoices& choices) {
             written = file;
-            writtenAnyway = anyway;
-            return util::Status(util::Done{});
+            writtenAs = output;
+            writtenAnyway = choices.anyway;
+            return util::Result<std::vector<std::string>>(std::vector<std::string>());
         };
-        engine.writeSolid = engine.writeCut;
         window = std::make_unique<Window>(engine, q);
         window->resize(1366, 768);
         window->document().startNew(testing::eightPinJob());
@@ -277,7 +277,7 @@ TEST_F(WindowTest, asks_before_it_closes_with_changes_and_stays_when_told_to) {
 
 TEST_F(WindowTest, writes_a_cut_file_of_what_holds_without_asking) {
     chosen = "plate.dxf";
-    window->writeCut();
+    window->write(Output::CutSize);
     EXPECT_EQ(written, "plate.dxf");
     EXPECT_FALSE(writtenAnyway);
     EXPECT_TRUE(askedReally.isEmpty());
@@ -287,13 +287,47 @@ TEST_F(WindowTest, asks_before_it_writes_what_sets_and_marks_it) {
     window->document().edit("plate.thickness", "6 mm", "Thickness");
     settle();
     chosen = "plate.dxf";
-    window->writeCut();
+    window->write(Output::CutSize);
     EXPECT_TRUE(askedReally.contains("sets"));
     EXPECT_TRUE(written.empty());
     really = true;
-    window->writeCut();
+    window->write(Output::CutSize);
     EXPECT_EQ(written, "plate.dxf");
     EXPECT_TRUE(writtenAnyway);
+}
+
+TEST_F(WindowTest, has_every_output_in_its_menu_and_writes_what_was_picked) {
+    QMenu* outputs = nullptr;
+    for (auto* menu : window->menu().findChildren<QMenu*>())
+        if (menu->title() == "Write")
+            outputs = menu;
+    ASSERT_NE(outputs, nullptr);
+    for (const OutputKind& kind : outputKinds()) {
+        QAction* found = nullptr;
+        for (auto* action : outputs->actions())
+            if (action->text() == kind.menu)
+                found = action;
+        ASSERT_NE(found, nullptr) << kind.menu.toStdString();
+        chosen = "named"; // the ending is put to it
+        found->trigger();
+        EXPECT_EQ(written, "named" + kind.suffix.toStdString());
+        EXPECT_EQ(writtenAs, kind.output);
+        EXPECT_FALSE(writtenAnyway);
+    }
+    EXPECT_TRUE(askedReally.isEmpty());
+}
+
+TEST_F(WindowTest, asks_before_every_output_of_what_sets_but_a_report) {
+    window->document().edit("plate.thickness", "6 mm", "Thickness");
+    settle();
+    chosen = "named.any";
+    for (const OutputKind& kind : outputKinds()) {
+        written.clear();
+        askedReally.clear();
+        window->write(kind.output);
+        EXPECT_EQ(askedReally.contains("sets"), kind.judged) << kind.menu.toStdString();
+        EXPECT_EQ(written.empty(), kind.judged) << kind.menu.toStdString();
+    }
 }
 
 TEST_F(WindowTest, offers_the_mend_and_takes_it_as_one_step) {

@@ -8,7 +8,6 @@
 #include "app/gui/panels/lower_strip.h"
 #include "app/gui/panels/preferences.h"
 #include "app/gui/panels/verdict_panel.h"
-#include "app/gui/print/job_page.h"
 #include "app/gui/settings/settings.h"
 #include "app/gui/views/bent_view.h"
 #include "app/gui/views/curve_view.h"
@@ -21,6 +20,7 @@
 #include "app/gui/widgets/stop_slider.h"
 #include "app/gui/widgets/word_button.h"
 #include "app/gui/window.h"
+#include "app/paper/paint_paper.h"
 #include "core/jobfile/read.h"
 #include "tests/app/gui/support/fake_engine.h"
 
@@ -136,26 +136,28 @@ bool grabSheets(const QString& folder, std::string_view part) {
         const QString name = QStringLiteral("60_sheet_") + QLatin1String(sample);
         if (name.toStdString().find(part) == std::string::npos)
             continue;
-        gui::PageData data;
         const auto tree = jobfile::loadTree(std::string(PW_SAMPLES "/") + sample + ".plate.json");
         if (!tree)
             return false;
-        data.tree = *tree;
-        data.job = jobfile::readJob(*tree).job;
-        data.report = std::make_shared<engine::Report>(engine::check(data.job));
-        data.title = QString::fromStdString(data.job.title);
-        data.file = QLatin1String(sample) + QStringLiteral(".plate.json");
+        const job::Job job = jobfile::readJob(*tree).job;
         int page = 1;
-        QImage image(1860, 2730, QImage::Format_RGB32); // A4 without margins, a pixel 0.1 mm
+        QImage image(2100, 2970, QImage::Format_RGB32); // A4, a pixel 0.1 mm
         image.fill(Qt::white);
         const auto save = [&] {
             return image.save(QStringLiteral("%1/%2_%3.png").arg(folder, name).arg(page++));
         };
         QPainter painter(&image);
-        gui::drawJobPage(painter, {186, 273}, data, [&] {
-            save();
-            image.fill(Qt::white);
-        });
+        paper::PaperChoices choices;
+        choices.anyway = true;
+        choices.size = paper::PaperSize::A4;
+        choices.file = std::string(sample) + ".plate.json";
+        if (!paper::paintShopSheet({painter, 10,
+                                    [&] {
+                                        save();
+                                        image.fill(Qt::white);
+                                    }},
+                                   job, engine::check(job), choices))
+            return false;
         painter.end();
         if (!save())
             return false;

@@ -1,0 +1,26 @@
+#include "app/paper/words.h"
+
+#include "app/engine/gauge.h"
+
+#include <cmath>
+
+namespace pw::paper {
+
+std::string bare(units::Length length, units::System system) {
+    const std::string text = units::plainBlanks(asMarked(length, system));
+    return text.substr(0, text.rfind(' '));
+}
+
+std::string asLaidOut(units::Length length, units::System system) {
+    if (system == units::System::Inch)
+        return bare(length, system);
+    const double tenths = std::round(length.mm() * 10);
+    const auto whole = static_cast<long long>(std::abs(tenths));
+    return (tenths < 0 ? "-" : "") + std::to_string(whole / 10) + "." + std::to_string(whole % 10);
+}
+
+std::string onDial(units::Length reading, units::System system) {
+    return engine::dialWords(reading, system);
+}
+
+} // namespace pw::paper
