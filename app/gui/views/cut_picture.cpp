@@ -14,7 +14,7 @@ class Words {
 };
 
 QString spoken(const exchange::CutPath& path, units::System system) {
-    const QString length = local(units::show(units::Length::fromMm(path.cutLength), system));
+    const QString length = local(units::show(units::Length::fromMm(std::round(path.cutLength)), system));
     const QString time = path.seconds < 60
                              ? Words::tr("%1 s").arg(local(units::number(std::round(path.seconds), 2)))
                              : Words::tr("%1 min").arg(local(units::number(path.seconds / 60, 2)));
