@@ -1,5 +1,6 @@
 # What the project needs from Debian 12, and a function that installs what is missing. Sourced by run.sh and tests/run.sh.
-needs_build=(build-essential cmake ninja-build qt6-base-dev libgl-dev libeigen3-dev libcgal-dev libpolyclipping-dev
+needs_build=(build-essential cmake ninja-build qt6-base-dev qt6-tools-dev qt6-l10n-tools qt6-translations-l10n
+  libgl-dev libeigen3-dev libcgal-dev libpolyclipping-dev
   libocct-modeling-algorithms-dev libocct-data-exchange-dev nlohmann-json3-dev libcli11-dev libgtest-dev
   libbenchmark-dev fonts-sil-andika fonts-dejavu-core)
 needs_tests=(python3 python3-ezdxf poppler-utils xvfb)

@@ -13,6 +13,7 @@ forbid() { # where, what, why
 forbid core '#include [<"](geometry|app)/' 'core uses nothing above it'
 forbid geometry '#include [<"]app/' 'geometry uses nothing above it'
 forbid app/engine '#include [<"]app/(cli|gui|paper)/' 'the engine knows no screen and no paper'
+forbid app/tongues '#include [<"]app/(cli|gui|paper|engine)/' 'the languages know core and Qt only'
 forbid app/paper '#include [<"]app/(cli|gui)/' 'paper uses the engine and nothing above it'
 forbid app/paper '#include <Q(tWidgets|Widget|Application|MainWindow|Dialog|Print)' 'paper is painted without widgets and without a printer'
 forbid app/cli '#include <Q[A-Z]' 'the command line knows no window'

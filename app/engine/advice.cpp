@@ -2,6 +2,7 @@
 
 #include "core/loadpath/setup.h"
 #include "core/units/format.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <array>
@@ -24,14 +25,15 @@ std::string capitalised(std::string text) {
     return text;
 }
 
+/// A title inside a sentence; other languages keep the capitals of their nouns.
 std::string lowered(std::string text) {
-    if (!text.empty() && text[0] >= 'A' && text[0] <= 'Z')
+    if (!tongue().translate && !text.empty() && text[0] >= 'A' && text[0] <= 'Z')
         text[0] = static_cast<char>(text[0] - 'A' + 'a');
     return text;
 }
 
 std::string loadWords(const job::Job& job) {
-    return job.springs.empty() ? "full load" : "full spring load";
+    return job.springs.empty() ? say("full load") : say("full spring load");
 }
 
 const verdict::Check* worstCheck(const Report& report) {
@@ -44,30 +46,30 @@ const verdict::Check* worstCheck(const Report& report) {
 
 std::string thicknessWords(const job::Job& job) {
     if (!job.plate.thickness)
-        return "This plate";
+        return say("This plate");
     return job.preferred == units::System::Inch ? units::inchFraction(*job.plate.thickness)
                                                 : show(*job.plate.thickness, job.preferred);
 }
 
 std::string sentence(const std::string& title, const std::string& basis) {
-    return title + ": " + basis + ".";
+    return say("%1: %2.", {title, basis});
 }
 
 /// In two lines of the window's head; empty where the check's own words are short enough.
 std::string thinReason(const job::Job& job, const verdict::Check& check) {
     if (check.id == "plate.collapse" && check.margin && check.wanted)
-        return thicknessWords(job) + " holds with less in hand than wanted: it folds at " +
-               units::number(*check.margin) + " x the load, wanted " + units::number(*check.wanted) + ".";
+        return say("%1 holds with less in hand than wanted: it folds at %2 x the load, wanted %3.",
+                   {thicknessWords(job), units::number(*check.margin), units::number(*check.wanted)});
     if (check.id == "plate.set")
-        return "No set to see at " + loadWords(job) + ", but a quarter more leaves one.";
+        return say("No set to see at %1, but a quarter more leaves one.", {loadWords(job)});
     if (check.id == "plate.tip")
-        return "If one keeper hangs, the load tips the plate. All keepers out before letting up.";
+        return say("If one keeper hangs, the load tips the plate. All keepers out before letting up.");
     if (check.id == "plate.stuck_station")
-        return "A rusted station could bend the plate: watch that all retainers move together.";
+        return say("A rusted station could bend the plate: watch that all retainers move together.");
     if (check.id == "screw.torque_window")
-        return "Torque does not tell where to stop here: stop by turns and dial.";
+        return say("Torque does not tell where to stop here: stop by turns and dial.");
     if (check.id == "screw.overrun")
-        return "The wrench can make more than the tool should take: stop by turns and dial.";
+        return say("The wrench can make more than the tool should take: stop by turns and dial.");
     return {};
 }
 
@@ -82,31 +84,31 @@ std::string reasonFor(const job::Job& job, const Report& report) {
         for (const verdict::Check& check : report.checks)
             if (check.grade == Grade::Incomplete)
                 return sentence(check.title, check.basis);
-        return "A figure is missing.";
+        return say("A figure is missing.");
     }
     const verdict::Check* weakest = report.find(report.weakest);
     if (report.grade == Grade::Holds) {
-        std::string text = "The plate stays flat at " + loadWords(job) + ".";
-        if (weakest)
-            text += " First to give: " + lowered(weakest->title) + ".";
-        return text;
+        if (!weakest)
+            return say("The plate stays flat at %1.", {loadWords(job)});
+        return say("The plate stays flat at %1. First to give: %2.",
+                   {loadWords(job), lowered(weakest->title)});
     }
     const verdict::Check* check = worstCheck(report);
     if (!check)
         return {};
     if (check->id == "plate.set" && report.grade == Grade::Sets && report.plate.setMm) {
-        const std::string where =
-            report.plate.field ? ", starting " + report.plate.field->peakPlace : std::string();
-        return thicknessWords(job) +
-               " bends for good: " + show(units::Length::fromMm(*report.plate.setMm), job.preferred) +
-               " of set at " + loadWords(job) + where + ".";
+        const std::string set = show(units::Length::fromMm(*report.plate.setMm), job.preferred);
+        if (!report.plate.field)
+            return say("%1 bends for good: %2 of set at %3.", {thicknessWords(job), set, loadWords(job)});
+        return say("%1 bends for good: %2 of set at %3, starting %4.",
+                   {thicknessWords(job), set, loadWords(job), report.plate.field->peakPlace});
     }
     if (check->id == "plate.collapse" && (report.grade == Grade::Sets || report.grade == Grade::Breaks) &&
         check->margin)
-        return thicknessWords(job) +
-               (report.grade == Grade::Sets ? " is too close to folding: it folds at "
-                                            : " folds: it carries only ") +
-               units::number(*check->margin) + " x the load.";
+        return report.grade == Grade::Sets ? say("%1 is too close to folding: it folds at %2 x the load.",
+                                                 {thicknessWords(job), units::number(*check->margin)})
+                                           : say("%1 folds: it carries only %2 x the load.",
+                                                 {thicknessWords(job), units::number(*check->margin)});
     if (report.grade == Grade::Thin)
         if (const std::string text = thinReason(job, *check); !text.empty())
             return text;
@@ -116,50 +118,53 @@ std::string reasonFor(const job::Job& job, const Report& report) {
 std::vector<std::string> cautionsFor(const job::Job& job, const Report& report) {
     std::vector<std::string> cautions;
     const bool pull = job.work == job::Work::Pull;
-    const auto say = [&](std::string text) { cautions.push_back(std::move(text)); };
+    const auto add = [&](std::string text) { cautions.push_back(std::move(text)); };
     if (report.load.energy)
-        say(show(*report.load.energy, job.preferred) +
-            " is stored in the springs and can kill. Stand out of line, glasses on, a guard or "
-            "chain over the tool.");
+        add(say(
+            "%1 is stored in the springs and can kill. Stand out of line, glasses on, a guard or chain over "
+            "the tool.",
+            {show(*report.load.energy, job.preferred)}));
     else if (report.hub.jump)
-        say("A hub lets go with a bang: " + show(*report.hub.jump, job.preferred) +
-            " in the bent tool alone, more in a ram and hose. Stand out of line, glasses on, a chain or "
-            "blanket over "
-            "it, the shaft's nut left on.");
+        add(say("A hub lets go with a bang: %1 in the bent tool alone, more in a ram and hose. Stand out of "
+                "line, glasses on, a chain or blanket over it, the shaft's nut left on.",
+                {show(*report.hub.jump, job.preferred)}));
     else
-        say("A loaded tool can kill when it lets go. Stand out of line, glasses on, a guard or chain "
-            "over it.");
+        add(say("A loaded tool can kill when it lets go. Stand out of line, glasses on, a guard or chain "
+                "over it."));
     if (report.proof.load)
-        say("Prove the tool once at " + show(*report.proof.load, job.preferred) +
-            " before its first use; no set may be left.");
+        add(say("Prove the tool once at %1 before its first use; no set may be left.",
+                {show(*report.proof.load, job.preferred)}));
     const bool heated = (job.heat.part && job.heat.part->celsius() > kWarm) ||
                         (job.heat.tool && job.heat.tool->celsius() > kWarm);
     if (heated && !pull)
-        say("DO NOT HEAT A PACK WITH ITS SPRINGS IN PLACE: springs lose their temper, a keeper lets go, and "
-            "the "
-            "energy comes out at once.");
+        add(say(
+            "DO NOT HEAT A PACK WITH ITS SPRINGS IN PLACE: springs lose their temper, a keeper lets go, and "
+            "the energy comes out at once."));
+    else if (heated && job.ram)
+        add(say(
+            "Heat the hub, never the tool, and not while it is loaded: let the load off, heat, load again. "
+            "Hot steel is weak; a hot ram leaks and bursts."));
     else if (heated)
-        say("Heat the hub, never the tool, and not while it is loaded: let the load off, heat, load again. "
-            "Hot steel "
-            "is weak; " +
-            std::string(job.ram ? "a hot ram leaks and bursts." : "a hot screw strips."));
+        add(say(
+            "Heat the hub, never the tool, and not while it is loaded: let the load off, heat, load again. "
+            "Hot steel is weak; a hot screw strips."));
     else if (!job.springs.empty())
-        say("Do not heat springs, nor the tool under load: hot steel is weak.");
+        add(say("Do not heat springs, nor the tool under load: hot steel is weak."));
     else
-        say("Do not heat the tool under load: hot steel is weak.");
+        add(say("Do not heat the tool under load: hot steel is weak."));
     for (const std::string& remark : report.hub.remarks)
-        say(remark);
+        add(remark);
     if (loadpath::hammerFactorOf(job) > 1)
-        say("A blow on a loaded tool adds half its load again. Never on a ram, a brittle plate or a cast "
-            "flange.");
+        add(say("A blow on a loaded tool adds half its load again. Never on a ram, a brittle plate or a cast "
+                "flange."));
     if (job.ram)
-        say("Hoses and couplings: whole, rated for the ram, out of the line of the rod. Never stand behind a "
-            "loaded "
-            "ram.");
-    say("Grind flame-cut edges at bore and holes 1 to 2 mm deep; no weld nearer a hole than twice the "
-        "thickness; no burrs on the lands.");
-    say("The figures take sound steel and good threads for granted. Local rules and licensed practice "
-        "come first.");
+        add(say(
+            "Hoses and couplings: whole, rated for the ram, out of the line of the rod. Never stand behind a "
+            "loaded ram."));
+    add(say("Grind flame-cut edges at bore and holes 1 to 2 mm deep; no weld nearer a hole than twice the "
+            "thickness; no burrs on the lands."));
+    add(say("The figures take sound steel and good threads for granted. Local rules and licensed practice "
+            "come first."));
     return cautions;
 }
 

@@ -15,6 +15,7 @@
 #include "core/plate/by_book.h"
 #include "core/spring/pack.h"
 #include "core/util/require.h"
+#include "core/util/say.h"
 #include "core/verdict/lopsided_checks.h"
 #include "core/verdict/plate_checks.h"
 #include "geometry/outline/build.h"
@@ -49,13 +50,13 @@ constexpr double kMembraneDeflection = 0.5;
 std::string nameOf(shape::Part part, int index) {
     switch (part) {
     case shape::Part::Rim:
-        return "the rim";
+        return say("the rim");
     case shape::Part::Bore:
-        return "the bore";
+        return say("the bore");
     case shape::Part::Access:
-        return "access hole " + std::to_string(index + 1);
+        return say("access hole %1", {index + 1});
     case shape::Part::Extra:
-        return "extra hole " + std::to_string(index + 1);
+        return say("extra hole %1", {index + 1});
     }
     return {};
 }
@@ -79,7 +80,7 @@ std::vector<loadpath::Ligament> ligamentsOf(const shape::Region& region) {
     std::vector<loadpath::Ligament> named;
     for (const outline::Ligament& l : outline::ligaments(region))
         named.push_back(
-            {"between " + nameOf(l.b, l.ib) + " and " + nameOf(l.a, l.ia), l.width, {l.onA, l.onB}});
+            {say("between %1 and %2", {nameOf(l.b, l.ib), nameOf(l.a, l.ia)}), l.width, {l.onA, l.onB}});
     return named;
 }
 
@@ -125,7 +126,7 @@ private:
         m_report.missing.push_back(missing);
     }
 
-    void say(double part, std::string_view what) {
+    void tell(double part, std::string_view what) {
         if (m_options.progress && !m_options.progress(part, what))
             throw Stopped{};
     }
@@ -171,14 +172,16 @@ private:
             need("plate.thickness");
         m_report.landOutside = loadpath::landOf(m_job);
         if (m_report.landOutside && !m_assumed.land)
-            append(m_report.assumptions, {"Bolts or legs bear on standard washers, " +
-                                          units::show(*m_report.landOutside, m_job.preferred) + " across"});
+            append(m_report.assumptions, {say("Bolts or legs bear on standard washers, %1 across",
+                                              {units::show(*m_report.landOutside, m_job.preferred)})});
         if (!m_report.landOutside && m_job.stations.accessHole) {
             m_report.landOutside = *m_job.stations.accessHole * kLandOverHole;
             append(m_report.assumptions,
-                   {"The land is not given: taken as " + units::show(*m_report.landOutside, m_job.preferred) +
-                    " for the bending. Measure " +
-                    (m_job.work == job::Work::Pull ? "the bolts' washers" : "the retainer") + " across."});
+                   {say(m_job.work == job::Work::Pull ? PW_SAY("The land is not given: taken as %1 for the "
+                                                               "bending. Measure the bolts' washers across.")
+                                                      : PW_SAY("The land is not given: taken as %1 for the "
+                                                               "bending. Measure the retainer across."),
+                        {units::show(*m_report.landOutside, m_job.preferred)})});
         }
         if (!m_report.landOutside && !m_report.stations.empty())
             need("stations.land");
@@ -280,13 +283,13 @@ private:
             if (task.stations[i].force > 0 &&
                 task.stations[i].outside - task.stations[i].inside <=
                     std::max(kLeastLand, kLeastLandOfRadius * task.stations[i].outside))
-                return "no land is left round the access holes";
+                return say("no land is left round the access holes");
         double boreRadius = 0;
         for (const shape::Hole& hole : task.region.holes)
             if (hole.part == shape::Part::Bore)
                 boreRadius = std::max(boreRadius, shape::bounds(hole.loop).high.x);
         if (task.bearing.outside <= boreRadius || task.bearing.outside <= task.bearing.inside)
-            return "the centre bearing is smaller than the bore: nothing to press on";
+            return say("the centre bearing is smaller than the bore: nothing to press on");
         return {};
     }
 
@@ -313,7 +316,7 @@ private:
         FieldOptions options;
         options.models = m_models;
         options.progress = [&](double part) {
-            say(0.05 + 0.45 * part, "Bending the plate");
+            tell(0.05 + 0.45 * part, say("Bending the plate"));
             return true;
         };
         auto field = solvePlateField(task, options);
@@ -349,7 +352,7 @@ private:
         FieldOptions options;
         options.models = m_models;
         options.progress = [&](double part) {
-            say(0.8 + 0.2 * part, "Trying one station hung");
+            tell(0.8 + 0.2 * part, say("Trying one station hung"));
             return true;
         };
         const auto at = [&](int station) { return m_report.stations[station]; };
@@ -408,7 +411,7 @@ private:
         FieldOptions options;
         options.models = m_models;
         options.progress = [&](double part) {
-            say(0.5 + 0.5 * part, "Bending it past yield");
+            tell(0.5 + 0.5 * part, say("Bending it past yield"));
             return true;
         };
         const double hammer = loadpath::hammerFactorOf(m_job);
@@ -443,27 +446,24 @@ private:
         std::vector<std::string> notes;
         if (m_report.plate.field->deflectionMm &&
             std::abs(*m_report.plate.field->deflectionMm) > kMembraneDeflection * t)
-            notes.push_back(
-                "The plate bends by more than half its thickness; the stiffening that comes with that is not "
-                "counted, which is on the safe side.");
+            notes.push_back(say("The plate bends by more than half its thickness; the stiffening that comes "
+                                "with that is not counted, which is on the safe side."));
         if (!m_field->settled)
-            notes.push_back("The worst stress has not settled: the last mesh moved it by " +
-                            units::number(m_field->errorPercent, 2) + " %.");
+            notes.push_back(say("The worst stress has not settled: the last mesh moved it by %1 %.",
+                                {units::number(m_field->errorPercent, 2)}));
         if (!m_field->sharpCorners.empty())
-            notes.push_back(
-                "A sharp inside corner has no finite elastic stress; the plate is judged by set and folding "
-                "there. Round it.");
+            notes.push_back(say("A sharp inside corner has no finite elastic stress; the plate is judged by "
+                                "set and folding there. Round it."));
         const plate::Reaction& centre = m_field->reaction;
         if (centre.screwMoment > 0)
-            notes.push_back(
-                "The load is " + units::show(Length::fromMm(centre.offset), m_job.preferred) +
-                " off the middle, more than the centre bearing can balance by pushing; the screw bends "
-                "with " +
-                units::show(units::Torque::fromNmm(centre.screwMoment * m_assumed.stacked), m_job.preferred) +
-                ".");
+            notes.push_back(say("The load is %1 off the middle, more than the centre bearing can balance by "
+                                "pushing; the screw bends with %2.",
+                                {units::show(Length::fromMm(centre.offset), m_job.preferred),
+                                 units::show(units::Torque::fromNmm(centre.screwMoment * m_assumed.stacked),
+                                             m_job.preferred)}));
         if (centre.lifted > 0.01)
-            notes.push_back("The washer bears on " + units::number(100 * (1 - centre.lifted), 2) +
-                            " % of its ring; the rest lifts.");
+            notes.push_back(say("The washer bears on %1 % of its ring; the rest lifts.",
+                                {units::number(100 * (1 - centre.lifted), 2)}));
         append(m_report.assumptions, notes);
     }
 
@@ -706,8 +706,9 @@ Report check(const job::Job& job, const CheckOptions& options) {
         Report report;
         report.title = job.title;
         report.preferred = job.preferred;
-        report.problems.push_back({"", std::string("the program tripped over itself (") + bug.what() +
-                                           "); please keep this job file and report it"});
+        report.problems.push_back(
+            {"", say("the program tripped over itself (%1); please keep this job file and report it",
+                     {bug.what()})});
         report.reason = report.problems.front().message;
         return report;
     }

@@ -3,6 +3,7 @@
 #include "app/engine/advice.h"
 #include "core/hub/heat.h"
 #include "core/hub/hub.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 
@@ -38,8 +39,8 @@ void findPull(const job::Job& job, const loadpath::Setup& setup, const Found<For
     if (!sources.known()) {
         if (hub.told)
             for (const util::Problem& p : hub.missing)
-                found.assumptions.push_back("the hub's pull is not worked out for want of " + p.field + ": " +
-                                            p.message);
+                found.assumptions.push_back(
+                    say("the hub's pull is not worked out for want of %1: %2", {p.field, p.message}));
         found.nobodys = true;
         if (tried)
             spring::shareOut(job, found.pack, {*tried, *tried}, LoadSource::Rated);
@@ -53,13 +54,13 @@ void findPull(const job::Job& job, const loadpath::Setup& setup, const Found<For
     const auto show = [&](auto q) { return units::show(q, job.preferred); };
     if (sources.hub && sources.most()) {
         if (*sources.most() < sources.hub->high)
-            found.assumptions.push_back("the hub may ask for " + show(sources.hub->high) +
-                                        " and the tool makes " + show(*sources.most()) +
-                                        " at most: it may not come without heat or soaking");
+            found.assumptions.push_back(say("the hub may ask for %1 and the tool makes %2 at most: it may "
+                                            "not come without heat or soaking",
+                                            {show(sources.hub->high), show(*sources.most())}));
         else
-            found.assumptions.push_back("the hub may ask for " + show(*sources.hub) +
-                                        ", but the tool can make " + show(*sources.most()) +
-                                        ": it is checked for that");
+            found.assumptions.push_back(
+                say("the hub may ask for %1, but the tool can make %2: it is checked for that",
+                    {show(*sources.hub), show(*sources.most())}));
     }
 }
 
@@ -96,9 +97,9 @@ FoundLoads findLoads(const job::Job& job, const loadpath::Setup& setup, const Fo
     // With a load to be had, what else is missing only leaves its own check open.
     for (const util::Problem& p : pack.missing) {
         if (pack.known())
-            found.assumptions.push_back("not worked out for want of " + p.field + ": " + p.message);
+            found.assumptions.push_back(say("not worked out for want of %1: %2", {p.field, p.message}));
         else
-            found.missing.push_back({p.field, "Needed: " + p.message + "."});
+            found.missing.push_back({p.field, say("Needed: %1.", {p.message})});
     }
     if (!pack.known()) {
         if (pack.missing.empty() && found.problems.empty() && !found.nobodys)

@@ -7,6 +7,7 @@
 #include "core/plate/patch.h"
 #include "core/plate/plastic.h"
 #include "core/plate/recovery.h"
+#include "core/util/say.h"
 #include "geometry/mesh/mesher.h"
 #include "geometry/outline/sector.h"
 
@@ -38,30 +39,31 @@ std::optional<util::Problem> wrong(const FlangeTask& task) {
                                        {task.width, "hub.jaws.width"},
                                        {task.overlap, "hub.jaws.overlap"}})
         if (!positive(value))
-            return util::Problem{field, "must be more than 0"};
+            return util::Problem{field, say("must be more than 0")};
     if (!positive(task.force))
-        return util::Problem{"load", "the pull on the flange must be more than 0"};
+        return util::Problem{"load", say("the pull on the flange must be more than 0")};
     if (task.root >= task.outside)
-        return util::Problem{"hub.flange.root", "must be less than \"outside\"; are the two swapped?"};
+        return util::Problem{"hub.flange.root", say("must be less than \"outside\"; are the two swapped?")};
     if (task.overlap >= (task.outside - task.root) / 2 * (1 - 1e-9))
         return util::Problem{"hub.jaws.overlap",
-                             "the jaws would reach the root of the flange: there is (outside - root) / 2 = " +
-                                 units::number((task.outside - task.root) / 2) +
-                                 " mm of it, and the overlap must be less. Measure from the rim inwards"};
+                             say("the jaws would reach the root of the flange: there is (outside - root) / 2 "
+                                 "= %1 mm of it, and the overlap must be less. Measure from the rim inwards",
+                                 {units::number((task.outside - task.root) / 2)})};
     const double leastGrip = kLeastGrip * (task.outside - task.root) / 2;
     for (const auto& [value, field] :
          {std::pair{task.width, "hub.jaws.width"}, std::pair{task.overlap, "hub.jaws.overlap"}})
         if (value < leastGrip)
-            return util::Problem{field, units::number(value) +
-                                            " mm is no grip on a flange of this size; measure again"};
+            return util::Problem{field, say("%1 mm is no grip on a flange of this size; measure again",
+                                            {units::number(value)})};
     if (task.jaws < 1)
-        return util::Problem{"hub.jaws.count", "must be at least 2"};
+        return util::Problem{"hub.jaws.count", say("must be at least 2")};
     if (task.jaws * task.width > kTooWide * pi * task.outside)
-        return util::Problem{"hub.jaws.width",
-                             "the jaws do not fit round the flange: " + std::to_string(task.jaws) +
-                                 " of them are wider than its rim. The width is that of one jaw"};
+        return util::Problem{"hub.jaws.width", say("the jaws do not fit round the flange: %1 of them are "
+                                                   "wider than its rim. The width is that of one jaw",
+                                                   {task.jaws})};
     if (task.jaws == 1 && !isFullRing(task))
-        return util::Problem{"hub.jaws.count", "one jaw cannot pull straight: use 2 or more, evenly spaced"};
+        return util::Problem{"hub.jaws.count",
+                             say("one jaw cannot pull straight: use 2 or more, evenly spaced")};
     return std::nullopt;
 }
 
@@ -149,9 +151,8 @@ public:
             if (!mesh && level > 0) // too fine to go on: keep what we have, not settled
                 return field;
             if (!mesh)
-                return util::Problem{"hub.flange.root",
-                                     "the flange is too narrow beside its size to be worked "
-                                     "out; measure outside and root again"};
+                return util::Problem{"hub.flange.root", say("the flange is too narrow beside its size to be "
+                                                            "worked out; measure outside and root again")};
             const auto model = std::make_shared<const plate::PlateModel>(
                 std::move(*mesh), m_sector, std::vector{kRoot}, plate::Pins::None);
             auto next = solveOn(*model);

@@ -2,6 +2,7 @@
 
 #include "core/loadpath/flange.h"
 #include "core/units/format.h"
+#include "core/util/say.h"
 
 namespace pw::engine {
 
@@ -11,14 +12,14 @@ using loadpath::incompleteCheck;
 using verdict::Check;
 using verdict::CheckKind;
 
-constexpr const char* kBending = "Flange under the jaws";
-constexpr const char* kBearing = "Pressure under the jaws";
+constexpr const char* kBending = PW_SAY("Flange under the jaws");
+constexpr const char* kBearing = PW_SAY("Pressure under the jaws");
 
 Check openBending(const std::string& why) {
-    return incompleteCheck("flange.bending", "flange", kBending, CheckKind::Force, why);
+    return incompleteCheck("flange.bending", "flange", say(kBending), CheckKind::Force, why);
 }
 Check openBearing(const std::string& why) {
-    return incompleteCheck("jaws.bearing", "flange", kBearing, CheckKind::Force, why);
+    return incompleteCheck("jaws.bearing", "flange", say(kBearing), CheckKind::Force, why);
 }
 
 /// The flange's own material, else the hub's, else the weakest that hubs are cast of.
@@ -26,11 +27,11 @@ job::Material materialOf(const job::Hub& hub, std::vector<std::string>& assumpti
     if (hub.flange && hub.flange->material)
         return *hub.flange->material;
     if (hub.hubMaterial) {
-        assumptions.push_back("The flange's material is not given: taken as the hub's.");
+        assumptions.push_back(say("The flange's material is not given: taken as the hub's."));
         return *hub.hubMaterial;
     }
-    assumptions.push_back("The flange's material is not given: taken as grey cast iron, the weakest grade. "
-                          "A file leaves grey dust on it; steel gives bright curls.");
+    assumptions.push_back(say("The flange's material is not given: taken as grey cast iron, the weakest "
+                              "grade. A file leaves grey dust on it; steel gives bright curls."));
     job::Material iron;
     iron.name = "cast iron";
     return iron;
@@ -89,15 +90,15 @@ std::vector<Check> flangeChecks(const job::Job& job, units::Force design, double
     }
     const auto perJaw = units::Force::fromN(field->jaw.force);
     if (field->fullRing)
-        assumptions.push_back("The jaws cover all but a twentieth of the flange's rim or more: they are "
-                              "taken to pull evenly all round, as a split ring does.");
+        assumptions.push_back(say("The jaws cover all but a twentieth of the flange's rim or more: they are "
+                                  "taken to pull evenly all round, as a split ring does."));
     else if (field->jaw.oneSlack)
-        assumptions.push_back("One of " + std::to_string(task.jaws) +
-                              " jaws may be slack: each of the rest is taken to carry " +
-                              units::show(perJaw, job.preferred) + " (common practice).");
+        assumptions.push_back(
+            say("One of %1 jaws may be slack: each of the rest is taken to carry %2 (common practice).",
+                {task.jaws, units::show(perJaw, job.preferred)}));
     else
-        assumptions.push_back(std::to_string(task.jaws) +
-                              " jaws share the pull evenly: seat all of them before pulling.");
+        assumptions.push_back(
+            say("%1 jaws share the pull evenly: seat all of them before pulling.", {task.jaws}));
     const double rootRadius = task.root / 2, peakRadius = shape::norm(field->peakAt);
     loadpath::FlangeFindings findings{units::Stress::fromMpa(field->vonMises),
                                       units::Stress::fromMpa(field->principal),

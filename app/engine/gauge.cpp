@@ -1,5 +1,7 @@
 #include "app/engine/gauge.h"
 
+#include "core/util/say.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -41,14 +43,13 @@ void squeezeRows(const job::Job& job, const spring::PackLoads& pack, const loadp
     for (double turns = 0; lead * turns < further - lead * 0.05; turns += step)
         add(lead * turns);
     add(further);
-    card.notes = {"Turns count from where the retainers begin to move, not from hand-tight.",
-                  "Much more torque than this before anything moves: a retainer is stuck, a keeper has "
-                  "jammed or the pack is "
-                  "solid. Stop, look, let up.",
-                  "Much less: a spring is broken or missing, or a keeper is already out. Stop and count.",
-                  "Torque high but the dial right: the screw is dry. Torque right but the dial high: the "
-                  "screw runs easier "
-                  "than taken. Believe the dial."};
+    card.notes = {
+        say("Turns count from where the retainers begin to move, not from hand-tight."),
+        say("Much more torque than this before anything moves: a retainer is stuck, a keeper has jammed or "
+            "the pack is solid. Stop, look, let up."),
+        say("Much less: a spring is broken or missing, or a keeper is already out. Stop and count."),
+        say("Torque high but the dial right: the screw is dry. Torque right but the dial high: the screw "
+            "runs easier than taken. Believe the dial.")};
 }
 
 void pullRows(const spring::PackLoads& pack, const loadpath::TorqueInputs& torque, const Found<Dial>& dial,
@@ -61,14 +62,13 @@ void pullRows(const spring::PackLoads& pack, const loadpath::TorqueInputs& torqu
             {turns, std::nullopt, exactly, torqueOver(torque, exactly), readingOver(dial, exactly)});
     }
     card.notes = {
-        "Turns count from snug, and only what plate and screw give; jaws, bolts and slack add to them.",
-        "Torque climbs and the dial does not: friction in the screw, or its point has seized. Oil it, start "
-        "again.",
-        "The dial stands still or falls while you turn: something gives, the hub or the tool. Stop and look "
-        "which.",
-        "At full load and nothing moves: stand clear and wait. Then let the load off, and soak the joint or "
-        "heat the hub. "
-        "No longer wrench."};
+        say("Turns count from snug, and only what plate and screw give; jaws, bolts and slack add to them."),
+        say("Torque climbs and the dial does not: friction in the screw, or its point has seized. Oil it, "
+            "start again."),
+        say("The dial stands still or falls while you turn: something gives, the hub or the tool. Stop and "
+            "look which."),
+        say("At full load and nothing moves: stand clear and wait. Then let the load off, and soak the joint "
+            "or heat the hub. No longer wrench.")};
 }
 
 } // namespace
@@ -90,16 +90,16 @@ std::vector<GaugeRow> gaugeRows(Force design, const ScrewReport& screw, const Pr
             }
         rows.push_back({what, load, dial.perNewton * load.newton()});
     };
-    add("a quarter", design * 0.25);
-    add("half", design * 0.5);
-    add("three quarters", design * 0.75);
-    add("design load", design);
+    add(say("a quarter"), design * 0.25);
+    add(say("half"), design * 0.5);
+    add(say("three quarters"), design * 0.75);
+    add(say("design load"), design);
     if (screw.stamp)
-        add("stamp", *screw.stamp);
+        add(say("stamp"), *screw.stamp);
     if (screw.ratedLoad)
-        add("rated load", *screw.ratedLoad);
+        add(say("rated load"), *screw.ratedLoad);
     if (proof.load)
-        add("proof", *proof.load);
+        add(say("proof"), *proof.load);
     std::stable_sort(rows.begin(), rows.end(),
                      [](const GaugeRow& a, const GaugeRow& b) { return a.load < b.load; });
     return rows;

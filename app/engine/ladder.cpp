@@ -2,6 +2,7 @@
 
 #include "app/engine/model_cache.h"
 #include "core/material/stock.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <future>

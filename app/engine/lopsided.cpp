@@ -2,6 +2,7 @@
 
 #include "app/engine/plate_report.h"
 #include "core/plate/field_at.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <cmath>
@@ -226,15 +227,15 @@ std::vector<Moved> whatMovesTheAnswer(const PlateField& field, const PlateTask& 
             ring.half = half;
         return changed;
     };
-    tryOut("force on the inner half of the lands", onHalf(plate::RingHalf::Inner));
-    tryOut("force on the outer half of the lands", onHalf(plate::RingHalf::Outer));
+    tryOut(say("force on the inner half of the lands"), onHalf(plate::RingHalf::Inner));
+    tryOut(say("force on the outer half of the lands"), onHalf(plate::RingHalf::Outer));
     PlateTask hard = task;
     hard.hardContact = !task.hardContact;
-    tryOut(task.hardContact ? "even pressure under the washer" : "a hard flat washer", hard);
+    tryOut(task.hardContact ? say("even pressure under the washer") : say("a hard flat washer"), hard);
     if (nutFaceRadius > task.bearing.inside && nutFaceRadius < task.bearing.outside - 0.1) {
         PlateTask thin = task;
         thin.bearing.outside = nutFaceRadius;
-        tryOut("a washer too thin to spread", thin);
+        tryOut(say("a washer too thin to spread"), thin);
     }
     return moved;
 }

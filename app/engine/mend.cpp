@@ -4,6 +4,7 @@
 #include "app/engine/model_cache.h"
 #include "core/jobfile/json.h"
 #include "core/loadpath/setup.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <array>
@@ -183,23 +184,39 @@ private:
         return quick;
     }
 
+    /// A figure in the reader's way; a grade's name is one and the same everywhere.
+    static std::string shownValue(const std::string& field, const std::string& value) {
+        if (field.ends_with("grade") || field == "plate.steel")
+            return value;
+        return field == "screw.lubrication" ? say(value.c_str()) : units::shownText(value);
+    }
+
+    static std::string then(const std::string& words, const std::string& title, Grade whole) {
+        switch (whole) {
+        case Grade::Holds:
+            return say("%1. Then it holds.", {words});
+        case Grade::Thin:
+            return say("%1. Then %2 holds; the whole is thin.", {words, title});
+        case Grade::Sets:
+            return say("%1. Then %2 holds; the whole sets.", {words, title});
+        case Grade::Breaks:
+            return say("%1. Then %2 holds; the whole breaks.", {words, title});
+        case Grade::Incomplete:
+            break;
+        }
+        return say("%1. Then %2 holds; the whole incomplete.", {words, title});
+    }
+
     std::string wordsFor(const Check& check, const Trial& trial, const std::string& value,
                          const Report& after) const {
         std::string words = trial.words;
         if (const std::size_t at = words.find("%1"); at != std::string::npos)
-            words.replace(at, 2, value);
-        words += ". Then ";
-        if (after.grade == Grade::Holds)
-            words += "it holds.";
-        else
-            words += lowered(check.title) + " holds; the whole " +
-                     (after.grade == Grade::Thin ? "is thin" : std::string(verdict::wordOf(after.grade))) +
-                     ".";
+            words.replace(at, 2, shownValue(trial.field, value));
+        words = then(words, lowered(check.title), after.grade);
         if (trial.field == "plate.thickness" && after.plate.massKg && m_report.plate.massKg)
-            words += " " +
-                     units::show(units::Mass::fromKg(*after.plate.massKg - *m_report.plate.massKg),
-                                 m_job.preferred) +
-                     " heavier.";
+            words = say("%1 %2 heavier.",
+                        {words, units::show(units::Mass::fromKg(*after.plate.massKg - *m_report.plate.massKg),
+                                            m_job.preferred)});
         return words;
     }
 

@@ -4,6 +4,7 @@
 #include "core/loadpath/setup.h"
 #include "core/material/stock.h"
 #include "core/units/parse.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <cmath>
@@ -36,8 +37,8 @@ Length stepAt(Length length, System system) {
 
 std::string typed(Length length, System system) {
     return units::plainBlanks(system == System::Inch
-                                  ? units::inchFraction(length)
-                                  : units::number(std::round(length.mm() * 100) / 100, 6) + " mm");
+                                  ? units::writtenInchFraction(length)
+                                  : units::writtenNumber(std::round(length.mm() * 100) / 100, 6) + " mm");
 }
 
 /// From just over `from` to `to` in whole steps.
@@ -105,7 +106,7 @@ public:
         for (const material::StockThickness& stock : material::stockThicknesses(m_job.preferred))
             if (stock.thickness > *m_job.plate.thickness && stock.thickness / *m_job.plate.thickness >= least)
                 values.push_back(stock.label);
-        add("plate.thickness", "Use %1 plate", values,
+        add("plate.thickness", say("Use %1 plate"), values,
             [](Job& j, const std::string& v) { j.plate.thickness = lengthOf(v); });
     }
 
@@ -120,7 +121,7 @@ public:
             if (steel && steel->yield > now->yield)
                 values.push_back(name);
         }
-        add("plate.steel", "Cut it from %1", values, [](Job& j, const std::string& v) {
+        add("plate.steel", say("Cut it from %1"), values, [](Job& j, const std::string& v) {
             j.plate.steel = job::Material{};
             j.plate.steel->name = v;
             j.plate.tests = {};
@@ -136,7 +137,7 @@ public:
         std::string pattern = "[";
         for (int i = 0; i < count; ++i)
             pattern += std::string(i ? ", " : "") + (i % (count / 2) == 0 ? "true" : "false");
-        add("stations.loaded", "Squeeze two opposite stations at a time", {pattern + "]"},
+        add("stations.loaded", say("Squeeze two opposite stations at a time"), {pattern + "]"},
             [count](Job& j, const std::string&) {
                 j.stations.loaded.assign(static_cast<std::size_t>(count), false);
                 j.stations.loaded[0] = j.stations.loaded[static_cast<std::size_t>(count / 2)] = true;
@@ -156,13 +157,14 @@ public:
             if (lengthOf(label) > setup.bearing->washerThickness)
                 thicker.push_back(label);
         if (setup.bearing->washerOutside > *m_report.bearingOutside) // it does not reach its rim yet
-            add("screw.washer_thickness", "Use a washer %1 thick", thicker, [](Job& j, const std::string& v) {
-                if (!j.screw)
-                    j.screw.emplace();
-                j.screw->washerThickness = lengthOf(v);
-            });
+            add("screw.washer_thickness", say("Use a washer %1 thick"), thicker,
+                [](Job& j, const std::string& v) {
+                    if (!j.screw)
+                        j.screw.emplace();
+                    j.screw->washerThickness = lengthOf(v);
+                });
         // Larger, and thick enough to reach the new rim.
-        add("screw.washer_outside", "Use a washer %1 across",
+        add("screw.washer_outside", say("Use a washer %1 across"),
             lengthsUp(setup.bearing->washerOutside, setup.bearing->washerOutside * 2.0, m_job.preferred),
             [](Job& j, const std::string& v) {
                 if (!j.screw)
@@ -186,7 +188,7 @@ public:
     }
 
     void betterScrew() {
-        add("screw.grade", "Use a screw of grade %1", strongerScrews(screw().grade, thread()),
+        add("screw.grade", say("Use a screw of grade %1"), strongerScrews(screw().grade, thread()),
             [](Job& j, const std::string& v) {
                 if (!j.screw)
                     j.screw.emplace();
@@ -206,10 +208,10 @@ public:
             if (have && grade && grade->proof > have->proof)
                 values.push_back(name);
         }
-        add("screw.nut_grade", "Use a nut of grade %1", values,
+        add("screw.nut_grade", say("Use a nut of grade %1"), values,
             [](Job& j, const std::string& v) { j.screw->nutGrade = v; });
         if (m_job.screw && m_job.screw->nutHeight)
-            add("screw.nut_height", "Use a nut %1 high",
+            add("screw.nut_height", say("Use a nut %1 high"),
                 lengthsUp(*m_job.screw->nutHeight, on->diameter * 1.25, m_job.preferred),
                 [](Job& j, const std::string& v) { j.screw->nutHeight = lengthOf(v); });
     }
@@ -231,7 +233,7 @@ public:
         const auto on = thread();
         if (!on || !m_job.screw || !m_job.screw->engagement)
             return;
-        add("screw.engagement", "Screw it in %1 deep",
+        add("screw.engagement", say("Screw it in %1 deep"),
             lengthsUp(*m_job.screw->engagement, deepest(on->diameter * 2.5), m_job.preferred),
             [](Job& j, const std::string& v) { j.screw->engagement = lengthOf(v); });
     }
@@ -240,7 +242,7 @@ public:
         if (!m_job.screw || screw().lubrication == job::Lubrication::Moly || screw().threadFriction ||
             screw().collarFriction)
             return;
-        add("screw.lubrication", "Grease thread and face with %1", {"moly"},
+        add("screw.lubrication", say("Grease thread and face with %1"), {PW_SAY("moly")},
             [](Job& j, const std::string&) { j.screw->lubrication = job::Lubrication::Moly; });
     }
 
@@ -249,7 +251,7 @@ public:
         if (!m_job.screw || !m_job.screw->wrench)
             return;
         const Length least = *m_job.screw->wrench * 0.2;
-        add("screw.wrench", "Use a wrench no longer than %1",
+        add("screw.wrench", say("Use a wrench no longer than %1"),
             lengthsDown(*m_job.screw->wrench * std::min(1.0, share() * 1.02), least, m_job.preferred),
             [](Job& j, const std::string& v) { j.screw->wrench = lengthOf(v); });
     }
@@ -262,23 +264,24 @@ public:
             std::vector<std::string> values;
             const double bar = m_job.ram->maxPressure->mpa() * 10;
             for (double p = std::floor(bar * share() / 10) * 10; p >= bar * 0.2 && values.size() < 6; p -= 10)
-                values.push_back(units::number(p, 4) + " bar");
-            add("ram.max_pressure", "Set the ram's valve to %1", values, [](Job& j, const std::string& v) {
-                if (const auto pressure = units::parse<units::Stress>(v))
-                    j.ram->maxPressure = *pressure;
-            });
+                values.push_back(units::writtenNumber(p, 4) + " bar");
+            add("ram.max_pressure", say("Set the ram's valve to %1"), values,
+                [](Job& j, const std::string& v) {
+                    if (const auto pressure = units::parse<units::Stress>(v))
+                        j.ram->maxPressure = *pressure;
+                });
         }
     }
 
     void noHammer() {
         if (loadpath::hammerFactorOf(m_job) > 1)
-            add("screw.hammering", "Do not hammer on it", {"false"},
+            add("screw.hammering", say("Do not hammer on it"), {"false"},
                 [](Job& j, const std::string&) { j.screw->hammering = false; });
     }
 
     void coolTool() {
         if (m_job.heat.tool && m_job.heat.tool->celsius() > 100)
-            add("heat.tool", "Let the tool cool to %1 first",
+            add("heat.tool", say("Let the tool cool to %1 first"),
                 {m_job.preferred == System::Inch ? "68 F" : "20 C"}, [](Job& j, const std::string& v) {
                     if (const auto t = units::parse<units::Temperature>(v))
                         j.heat.tool = *t;
@@ -303,7 +306,8 @@ public:
             return;
         const Length now = *m_job.stations.accessHole;
         const Length least = std::max(now * 0.6, mustPass());
-        add("stations.access_hole", larger ? "Open the access holes to %1" : "Make the access holes %1",
+        add("stations.access_hole",
+            larger ? say("Open the access holes to %1") : say("Make the access holes %1"),
             larger ? lengthsUp(now, now * 1.6, m_job.preferred) : lengthsDown(now, least, m_job.preferred),
             [](Job& j, const std::string& v) { j.stations.accessHole = lengthOf(v); });
     }
@@ -313,11 +317,11 @@ public:
             return;
         const job::Outline& outline = *m_job.plate.outline;
         if (outline.shape == job::OutlineShape::Disc && outline.diameter)
-            add("plate.outline.diameter", "Cut the disc %1 across",
+            add("plate.outline.diameter", say("Cut the disc %1 across"),
                 lengthsUp(*outline.diameter, *outline.diameter * 1.4, m_job.preferred),
                 [](Job& j, const std::string& v) { j.plate.outline->diameter = lengthOf(v); });
         if (outline.shape != job::OutlineShape::Disc && outline.width)
-            add("plate.outline.width", "Cut it %1 wide",
+            add("plate.outline.width", say("Cut it %1 wide"),
                 lengthsUp(*outline.width, *outline.width * 1.6, m_job.preferred),
                 [](Job& j, const std::string& v) { j.plate.outline->width = lengthOf(v); });
     }
@@ -328,9 +332,9 @@ public:
             return;
         const auto better = job::habitsOf(job::Process::SawAndDrill);
         if (now != job::Process::SawAndDrill && better.layoutError < job::habitsOf(now).layoutError)
-            add("cutting.process", "Cut it by %1", {"saw and drill"},
+            add("cutting.process", say("Cut it by saw and drill"), {"saw and drill"},
                 [](Job& j, const std::string&) { j.cutting.process = job::Process::SawAndDrill; });
-        add("cutting.process", "Have it %1", {"milled"},
+        add("cutting.process", say("Have it milled"), {"milled"},
             [](Job& j, const std::string&) { j.cutting.process = job::Process::Milled; });
     }
 
@@ -347,23 +351,23 @@ public:
         const Length most = nut ? needed * 1.2 : deepest(needed * 1.2);
         const auto values = lengthsUp(needed - stepAt(needed, m_job.preferred) * 0.5, most, m_job.preferred);
         if (nut)
-            add("screw.usable_length", "Use a screw with %1 of thread", values,
+            add("screw.usable_length", say("Use a screw with %1 of thread"), values,
                 [](Job& j, const std::string& v) { j.screw->usableLength = lengthOf(v); });
         else
-            add("screw.engagement", "Screw it in %1 deep", values,
+            add("screw.engagement", say("Screw it in %1 deep"), values,
                 [](Job& j, const std::string& v) { j.screw->engagement = lengthOf(v); });
     }
 
     void lessSqueeze() {
         if (m_job.travel.compressFurther)
-            add("travel.compress_further", "Squeeze only %1 further",
+            add("travel.compress_further", say("Squeeze only %1 further"),
                 lengthsDown(*m_job.travel.compressFurther, Length::fromMm(0.5), m_job.preferred),
                 [](Job& j, const std::string& v) { j.travel.compressFurther = lengthOf(v); });
     }
 
     void shorterColumn() {
         if (m_job.screw && m_job.screw->freeLength)
-            add("screw.free_length", "Pack it up so that no more than %1 of the screw stands free",
+            add("screw.free_length", say("Pack it up so that no more than %1 of the screw stands free"),
                 lengthsDown(*m_job.screw->freeLength, *m_job.screw->freeLength * 0.3, m_job.preferred),
                 [](Job& j, const std::string& v) { j.screw->freeLength = lengthOf(v); });
     }
@@ -372,7 +376,7 @@ public:
         const auto on = thread();
         if (!on)
             return;
-        add("screw.point_diameter", "Turn the screw's point no smaller than %1",
+        add("screw.point_diameter", say("Turn the screw's point no smaller than %1"),
             lengthsUp(loadpath::pointDiameterOf(m_job, *on), on->diameter, m_job.preferred),
             [](Job& j, const std::string& v) {
                 if (!j.screw)
@@ -389,10 +393,10 @@ public:
         if (!on)
             return;
         if (m_check.id == "bolts.proof")
-            add("hub.bolts.grade", "Use bolts of grade %1", strongerScrews(now.grade, *on),
+            add("hub.bolts.grade", say("Use bolts of grade %1"), strongerScrews(now.grade, *on),
                 [](Job& j, const std::string& v) { j.hub->bolts->grade = v; });
         else if (now.engagement)
-            add("hub.bolts.engagement", "Screw the bolts in %1 deep",
+            add("hub.bolts.engagement", say("Screw the bolts in %1 deep"),
                 lengthsUp(*now.engagement, on->diameter * 2.5, m_job.preferred),
                 [](Job& j, const std::string& v) { j.hub->bolts->engagement = lengthOf(v); });
     }
@@ -400,14 +404,14 @@ public:
     void legs() {
         if (m_job.legs)
             if (const auto on = thread::parse(m_job.legs->thread))
-                add("legs.grade", "Use legs of grade %1", strongerScrews(m_job.legs->grade, *on),
+                add("legs.grade", say("Use legs of grade %1"), strongerScrews(m_job.legs->grade, *on),
                     [](Job& j, const std::string& v) { j.legs->grade = v; });
     }
 
     void rod() {
         if (m_job.ram)
             if (const auto on = thread::parse(m_job.ram->rod))
-                add("ram.rod_grade", "Use a rod of grade %1", strongerScrews(m_job.ram->rodGrade, *on),
+                add("ram.rod_grade", say("Use a rod of grade %1"), strongerScrews(m_job.ram->rodGrade, *on),
                     [](Job& j, const std::string& v) { j.ram->rodGrade = v; });
     }
 
@@ -418,7 +422,7 @@ public:
         for (const material::StockThickness& stock : material::stockThicknesses(m_job.preferred))
             if (stock.thickness > *m_job.back->thickness)
                 values.push_back(stock.label);
-        add("back.thickness", "Use a backing bar %1 thick", values,
+        add("back.thickness", say("Use a backing bar %1 thick"), values,
             [](Job& j, const std::string& v) { j.back->thickness = lengthOf(v); });
     }
 
@@ -427,10 +431,10 @@ public:
             return;
         const job::Jaws& now = *m_job.hub->jaws;
         if (now.count && *now.count == 2)
-            add("hub.jaws.count", "Use %1 jaws", {"3"},
+            add("hub.jaws.count", say("Use %1 jaws"), {"3"},
                 [](Job& j, const std::string&) { j.hub->jaws->count = 3; });
         if (now.width)
-            add("hub.jaws.width", "Use jaws %1 wide, or a split ring",
+            add("hub.jaws.width", say("Use jaws %1 wide, or a split ring"),
                 lengthsUp(*now.width, *now.width * 4.0, m_job.preferred),
                 [](Job& j, const std::string& v) { j.hub->jaws->width = lengthOf(v); });
     }

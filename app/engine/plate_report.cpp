@@ -1,6 +1,7 @@
 #include "app/engine/plate_report.h"
 
 #include "core/plate/field_at.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <cmath>
@@ -29,20 +30,20 @@ std::string placeOf(const PlateField& field, const PlateTask& task) {
         const bool alike = field.model->sector().count > 1;
         switch (edge->kind) {
         case Kind::Bore:
-            return "at the bore edge";
+            return say("at the bore edge");
         case Kind::Access:
-            return alike ? "at the edges of the access holes"
-                         : "at the edge of access hole " + std::to_string(edge->index + 1);
+            return alike ? say("at the edges of the access holes")
+                         : say("at the edge of access hole %1", {edge->index + 1});
         case Kind::Extra:
-            return "at the edge of extra hole " + std::to_string(edge->index + 1);
+            return say("at the edge of extra hole %1", {edge->index + 1});
         default:
-            return "at the rim";
+            return say("at the rim");
         }
     }
     const Eigen::Vector2d p = mesh.nodes.col(field.peakNode);
     return std::hypot(p.x() - task.bearing.centre.x, p.y() - task.bearing.centre.y) <= task.bearing.outside
-               ? "under the centre bearing"
-               : "between the holes";
+               ? say("under the centre bearing")
+               : say("between the holes");
 }
 
 /// The innermost steel on a ray: the bore's edge, or the middle.

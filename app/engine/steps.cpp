@@ -1,5 +1,6 @@
 #include "app/engine/advice.h"
 #include "app/engine/gauge.h"
+#include "core/util/say.h"
 
 #include "core/loadpath/pull_load.h"
 #include "core/loadpath/setup.h"
@@ -19,7 +20,7 @@ using units::show;
 /// Quarter turns are what a hand can tell.
 std::string turnsWords(double turns) {
     const double quarters = std::round(turns * 4) / 4;
-    return units::number(quarters, 3) + (quarters == 1 ? " turn" : " turns");
+    return quarters == 1 ? say("1 turn") : say("%1 turns", {units::number(quarters, 3)});
 }
 
 Found<thread::Thread> threadOf(const job::Job& job) {
@@ -57,46 +58,46 @@ public:
 
     std::vector<std::string> squeeze() {
         const int stations = static_cast<int>(m_report.stations.size());
-        add("Look plate and threads over. Oil the thread and the face that turns. Count the keepers in "
-            "place: " +
-            std::to_string(stations) + " stations.");
+        add(say("Look plate and threads over. Oil the thread and the face that turns. Count the keepers in "
+                "place: %1 stations.",
+                {stations}));
         anchorScrew();
-        add("Set the plate on the retainers, every land bearing, nut and washer down by hand. Run a second "
-            "nut on behind "
-            "the first as a catch, one turn clear of it.");
+        add(say("Set the plate on the retainers, every land bearing, nut and washer down by hand. Run a "
+                "second nut on behind the first as a catch, one turn clear of it."));
         tighten();
         stop();
         if (const auto gap = gapDifference(m_job, m_report))
-            add("Feel the gap round the rim: it must be the same all round, within a feeler of " +
-                show(*gap, m_system) + ". If not, a retainer is stuck: do not go on.");
+            add(say("Feel the gap round the rim: it must be the same all round, within a feeler of %1. If "
+                    "not, a retainer is stuck: do not go on.",
+                    {show(*gap, m_system)}));
         keepers(stations);
         letUp();
-        add("If one keeper hangs or the gap opens on one side, squeeze again before doing anything else.");
-        add("Going together is the same the other way round: keepers counted in, all seated, before the nut "
-            "comes off.");
+        add(say(
+            "If one keeper hangs or the gap opens on one side, squeeze again before doing anything else."));
+        add(say("Going together is the same the other way round: keepers counted in, all seated, before the "
+                "nut comes off."));
         return std::move(m_steps);
     }
 
     std::vector<std::string> pull() {
-        add("Clean shaft and hub, soak the joint with penetrating oil and give it time. Take out set screws, "
-            "keys that "
-            "draw, and snap rings.");
-        add("Leave the shaft's nut on, backed off by " + show(Length::fromMm(3), m_system) +
-            " and no more: it catches the hub when it lets go.");
+        add(say("Clean shaft and hub, soak the joint with penetrating oil and give it time. Take out set "
+                "screws, keys that draw, and snap rings."));
+        add(say("Leave the shaft's nut on, backed off by %1 and no more: it catches the hub when it lets go.",
+                {show(Length::fromMm(3), m_system)}));
         fastenToHub();
         if (m_job.ram)
-            add("Stand the ram square on the plate, the rod straight through it, its nut full of thread.");
+            add(say(
+                "Stand the ram square on the plate, the rod straight through it, its nut full of thread."));
         else
-            add("Oil the screw and its point. Centre the point on the shaft; square, or it walks.");
+            add(say("Oil the screw and its point. Centre the point on the shaft; square, or it walks."));
         if (m_report.proof.readingAt)
-            add("Dial from " + show(*m_report.proof.readingAt, m_system) +
-                " off the middle to the rim, set to nothing.");
+            add(say("Dial from %1 off the middle to the rim, set to nothing.",
+                    {show(*m_report.proof.readingAt, m_system)}));
         load();
         stopPulling();
         heat();
-        add("When it has let go, take the load off before anything is unscrewed. Let hot parts cool in still "
-            "air; never "
-            "quench cast iron.");
+        add(say("When it has let go, take the load off before anything is unscrewed. Let hot parts cool in "
+                "still air; never quench cast iron."));
         return std::move(m_steps);
     }
 
@@ -112,31 +113,37 @@ private:
     void anchorScrew() {
         if (loadpath::intoOf(m_job) != job::Into::Shaft || loadpath::turnsOf(m_job) != job::Turns::Nut)
             return;
-        std::string text = "Screw the stud into the shaft";
-        if (m_job.screw && m_job.screw->engagement) {
-            text += " " + show(*m_job.screw->engagement, m_system) + " deep";
-            if (const auto turns = turnsFor(*m_job.screw->engagement))
-                text += ", " + turnsWords(*turns);
-        } else {
-            text += " as deep as it goes";
-        }
-        add(text + ". Lock it, and mark it across the joint: it must not unscrew while the nut is let up.");
+        if (!m_job.screw || !m_job.screw->engagement)
+            return add(say(
+                "Screw the stud into the shaft as deep as it goes. Lock it, and mark it across the joint: "
+                "it must not unscrew while the nut is let up."));
+        const std::string deep = show(*m_job.screw->engagement, m_system);
+        if (const auto turns = turnsFor(*m_job.screw->engagement))
+            add(say("Screw the stud into the shaft %1 deep, %2. Lock it, and mark it across the joint: it "
+                    "must not "
+                    "unscrew while the nut is let up.",
+                    {deep, turnsWords(*turns)}));
+        else
+            add(say(
+                "Screw the stud into the shaft %1 deep. Lock it, and mark it across the joint: it must not "
+                "unscrew while the nut is let up.",
+                {deep}));
     }
 
     void tighten() {
-        std::string text = "Stand out of line. Tighten evenly until the retainers begin to move";
+        std::string text = say("Stand out of line. Tighten evenly until the retainers begin to move");
         if (!m_report.card.rows.empty())
-            text += ", about " + show(m_report.card.rows.front().torque, m_system);
+            text = say("%1, about %2", {text, show(m_report.card.rows.front().torque, m_system)});
         if (m_job.travel.compressFurther) {
-            text +=
-                "; then on until the pack is " + show(*m_job.travel.compressFurther, m_system) + " shorter";
+            text = say("%1; then on until the pack is %2 shorter",
+                       {text, show(*m_job.travel.compressFurther, m_system)});
             if (const auto turns = turnsFor(*m_job.travel.compressFurther))
-                text += ", " + turnsWords(*turns);
+                text = say("%1, %2", {text, turnsWords(*turns)});
         } else {
-            text += "; then on until the keepers are free";
+            text = say("%1; then on until the keepers are free", {text});
         }
         if (m_report.screw.torqueRange)
-            text += "; it takes " + show(*m_report.screw.torqueRange, m_system);
+            text = say("%1; it takes %2", {text, show(*m_report.screw.torqueRange, m_system)});
         add(text + ".");
     }
 
@@ -144,10 +151,11 @@ private:
         if (!m_report.screw.stopTorque)
             return;
         if (m_report.screw.torqueRange && m_report.screw.torqueRange->high > *m_report.screw.stopTorque)
-            add("Go by turns and dial, not by torque. Past " + show(*m_report.screw.stopTorque, m_system) +
-                " make sure that the retainers still move with each part of a turn; if they do not, stop.");
+            add(say("Go by turns and dial, not by torque. Past %1 make sure that the retainers still move "
+                    "with each part of a turn; if they do not, stop.",
+                    {show(*m_report.screw.stopTorque, m_system)}));
         else
-            add("Stop at " + show(*m_report.screw.stopTorque, m_system) + ", whatever the keepers do.");
+            add(say("Stop at %1, whatever the keepers do.", {show(*m_report.screw.stopTorque, m_system)}));
     }
 
     void keepers(int stations) {
@@ -157,30 +165,39 @@ private:
         for (bool is : m_job.stations.loaded)
             loaded += is ? 1 : 0;
         if (loaded > 0 && loaded < stations) {
-            add("Take the keepers out of the " + std::to_string(loaded) +
-                " stations under the plate only, with a pick, no fingers; count them. The others stay in.");
+            add(say("Take the keepers out of the %1 stations under the plate only, with a pick, no fingers; "
+                    "count them. The others stay in.",
+                    {loaded}));
             m_some = true;
             return;
         }
-        std::string text = "Take the keepers out through the access holes, a pick, no fingers";
         if (stations > 2)
-            text += ", opposite stations after one another: " + opposites(stations);
-        add(text + ". Count them: " + std::to_string(stations) + " stations, all out before letting up.");
+            add(say("Take the keepers out through the access holes, a pick, no fingers, opposite stations "
+                    "after one "
+                    "another: %1. Count them: %2 stations, all out before letting up.",
+                    {opposites(stations), stations}));
+        else
+            add(say("Take the keepers out through the access holes, a pick, no fingers. Count them: %1 "
+                    "stations, all "
+                    "out before letting up.",
+                    {stations}));
     }
 
     void letUp() {
-        std::string text = "Let up slowly, a quarter of a turn at a time";
+        std::string text = say("Let up slowly, a quarter of a turn at a time");
         if (m_report.travel.release) {
-            text += ", over " + show(*m_report.travel.release, m_system);
+            const std::string travel = show(*m_report.travel.release, m_system);
             if (const auto turns = turnsFor(*m_report.travel.release))
-                text += ", " + turnsWords(*turns) + " back";
-            text += ", until the springs are free";
+                text = say("%1, over %2, %3 back, until the springs are free",
+                           {text, travel, turnsWords(*turns)});
+            else
+                text = say("%1, over %2, until the springs are free", {text, travel});
         }
         if (m_report.travel.threadLeft && m_report.travel.threadLeft->mm() > 0)
-            text += "; " + show(*m_report.travel.threadLeft, m_system) + " of thread is then left";
-        add(text + ". Watch the mark on the stud and the gap round the rim.");
+            text = say("%1; %2 of thread is then left", {text, show(*m_report.travel.threadLeft, m_system)});
+        add(say("%1. Watch the mark on the stud and the gap round the rim.", {text}));
         if (m_some)
-            add("Turn the plate to the next stations and do the same, until all are free.");
+            add(say("Turn the plate to the next stations and do the same, until all are free."));
     }
 
     void fastenToHub() {
@@ -188,27 +205,29 @@ private:
             return;
         if (m_job.hub && m_job.hub->bolts) {
             const job::Bolts& bolts = *m_job.hub->bolts;
-            std::string text = "Bolt the plate to the hub";
+            std::string text = say("Bolt the plate to the hub");
             if (bolts.count && !bolts.thread.empty())
-                text += " with " + std::to_string(*bolts.count) + " x " + bolts.thread;
+                text = say("Bolt the plate to the hub with %1 x %2", {*bolts.count, bolts.thread});
             if (bolts.engagement)
-                text += ", " + show(*bolts.engagement, m_system) + " deep";
-            add(text + ", all down to the same gap, snug and no more.");
+                text = say("%1, %2 deep", {text, show(*bolts.engagement, m_system)});
+            add(say("%1, all down to the same gap, snug and no more.", {text}));
         } else if (m_job.hub && m_job.hub->jaws) {
-            add("Set the jaws right under the flange, as close to the hub as they go, all bearing; tie them "
-                "together.");
+            add(say("Set the jaws right under the flange, as close to the hub as they go, all bearing; tie "
+                    "them together."));
         }
         if (m_job.legs)
-            add("Legs square to the strongback and the same length, full nuts, so that it stands level.");
+            add(say(
+                "Legs square to the strongback and the same length, full nuts, so that it stands level."));
     }
 
     void load() {
-        std::string text = "Load it in steps, a quarter at a time";
+        std::string text = say("Load it in steps, a quarter at a time");
         if (!m_report.gauge.empty()) {
-            text += ": the dial shows " + dialWords(m_report.gauge.front().reading, m_system) + " at " +
-                    show(m_report.gauge.front().load, m_system) + " and in proportion";
+            text = say("%1: the dial shows %2 at %3 and in proportion",
+                       {text, dialWords(m_report.gauge.front().reading, m_system),
+                        show(m_report.gauge.front().load, m_system)});
         }
-        add(text + ". Wait a minute at each, look whether anything has moved or bent.");
+        add(say("%1. Wait a minute at each, look whether anything has moved or bent.", {text}));
     }
 
     void stopPulling() {
@@ -216,31 +235,30 @@ private:
             return;
         const units::Force rated = *m_report.screw.ratedLoad;
         if (m_report.screw.stopTorque)
-            add("Stop at " + show(*m_report.screw.stopTorque, m_system) + " on the wrench: that is " +
-                show(rated, m_system) + ". No longer wrench, no pipe.");
+            add(say("Stop at %1 on the wrench: that is %2. No longer wrench, no pipe.",
+                    {show(*m_report.screw.stopTorque, m_system), show(rated, m_system)}));
         if (!m_job.ram) {
             if (!m_report.screw.stopTorque)
-                add("Stop at " + show(rated, m_system) + ". No longer wrench, no pipe.");
+                add(say("Stop at %1. No longer wrench, no pipe.", {show(rated, m_system)}));
             return;
         }
         if (m_report.screw.stopPressure)
-            add("Stop at " + units::showPressure(*m_report.screw.stopPressure, m_system) +
-                " on the ram's gauge: that is " +
-                show(*m_report.screw.stopPressure * *m_job.ram->area, m_system) + ".");
+            add(say("Stop at %1 on the ram's gauge: that is %2.",
+                    {units::showPressure(*m_report.screw.stopPressure, m_system),
+                     show(*m_report.screw.stopPressure * *m_job.ram->area, m_system)}));
         else
-            add("Stop the ram at " + show(std::min(rated, m_job.ram->capacity.value_or(rated)), m_system) +
-                ".");
+            add(say("Stop the ram at %1.",
+                    {show(std::min(rated, m_job.ram->capacity.value_or(rated)), m_system)}));
     }
 
     void heat() {
         const auto& free = m_report.hub.heatToFree;
         if (!free)
             return;
-        add("If it does not come: let the load off. Heat the hub alone, evenly and quickly, the shaft kept "
-            "cold with wet "
-            "rags: it opens at " +
-            show(*free, m_system) + ". Load again while it is hot; keep the tool under " +
-            show(units::Temperature::fromCelsius(100), m_system) + ".");
+        add(say(
+            "If it does not come: let the load off. Heat the hub alone, evenly and quickly, the shaft kept "
+            "cold with wet rags: it opens at %1. Load again while it is hot; keep the tool under %2.",
+            {show(*free, m_system), show(units::Temperature::fromCelsius(100), m_system)}));
     }
 
     const job::Job& m_job;

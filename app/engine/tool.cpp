@@ -4,6 +4,7 @@
 #include "core/job/station_places.h"
 #include "core/loadpath/members.h"
 #include "core/units/format.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <cmath>
@@ -114,25 +115,28 @@ job::Job combined(const job::Job& tool, const job::Job& part, const Match& match
 /// What keeps the tool off the part, and what of it is only to be minded.
 std::vector<std::string> obstacles(const job::Job& tool, const job::Job& part, const Match& match) {
     std::vector<std::string> found;
-    const auto say = [&](auto q) { return show(q, part.preferred); };
+    const auto text = [&](auto q) { return show(q, part.preferred); };
     const auto hole = tool.stations.accessHole;
     const auto pass = part.stations.keeper ? part.stations.keeper : part.stations.pin;
     const Length off = Length::fromMm(match.worst);
     if (hole && pass && *hole - off * 2.0 < *pass)
-        found.push_back("the stations lie " + say(off) + " off the tool's holes of " + say(*hole) + ": " +
-                        say(*pass) + " does not pass");
+        found.push_back(say("the stations lie %1 off the tool's holes of %2: %3 does not pass",
+                            {text(off), text(*hole), text(*pass)}));
     else if (hole && !pass && off > *hole * 0.25)
-        found.push_back("the stations lie " + say(off) + " off the tool's holes of " + say(*hole));
+        found.push_back(say("the stations lie %1 off the tool's holes of %2", {text(off), text(*hole)}));
     if (loadpath::intoOf(tool) == job::Into::Shaft && part.screw && tool.plate.bore)
         if (const auto thread = thread::parse(part.screw->thread);
             thread && thread->diameter > *tool.plate.bore)
-            found.push_back("the part's " + thread->name + " does not pass the tool's bore of " +
-                            say(*tool.plate.bore));
+            found.push_back(say("the part's %1 does not pass the tool's bore of %2",
+                                {thread->name, text(*tool.plate.bore)}));
     if (part.hub && part.hub->bolts && hole)
         if (const auto bolt = thread::parse(part.hub->bolts->thread);
             bolt && bolt->diameter > *hole - off * 2.0)
-            found.push_back("bolts " + bolt->name + " do not pass the tool's holes of " + say(*hole) +
-                            (off.mm() > 0.05 ? ", which lie " + say(off) + " off" : std::string()));
+            found.push_back(
+                off.mm() > 0.05
+                    ? say("bolts %1 do not pass the tool's holes of %2, which lie %3 off",
+                          {bolt->name, text(*hole), text(off)})
+                    : say("bolts %1 do not pass the tool's holes of %2", {bolt->name, text(*hole)}));
     return found;
 }
 
@@ -148,7 +152,7 @@ std::string firstToGive(const Report& report) {
         return {};
     const units::Force carried = report.load.total->high * *weakest->marginOverWanted();
     if (*report.screw.ratedLoad < carried * (1 - 1e-6))
-        return "the springs of its own job, which go solid there; the tool itself carries more";
+        return say("the springs of its own job, which go solid there; the tool itself carries more");
     return weakest->title;
 }
 
@@ -179,26 +183,25 @@ OtherUse tryTool(const job::Job& tool, const job::Job& part, const std::string& 
         return use;
     };
     if (tool.work.value_or(job::Work::Compress) != part.work.value_or(job::Work::Compress))
-        return no(part.work == job::Work::Pull ? "that job pulls, the tool squeezes"
-                                               : "that job squeezes, the tool pulls");
+        return no(part.work == job::Work::Pull ? say("that job pulls, the tool squeezes")
+                                               : say("that job squeezes, the tool pulls"));
     const std::vector<shape::Point> holes = job::stationCentres(tool.stations),
                                     stations = job::stationCentres(part.stations);
     if (holes.empty() || stations.empty())
-        return no("stations are missing in one of the two jobs");
+        return no(say("stations are missing in one of the two jobs"));
     if (stations.size() > holes.size())
-        return no("the part has " + std::to_string(stations.size()) + " stations, the tool " +
-                  std::to_string(holes.size()) + " holes");
+        return no(say("the part has %1 stations, the tool %2 holes", {stations.size(), holes.size()}));
     const Match match = bestMatch(stations, holes);
     if (match.worst > 1e200)
-        return no("its stations do not come under different holes");
+        return no(say("its stations do not come under different holes"));
     use.turnDegrees = std::remainder(match.turn, 2 * std::numbers::pi) * 180 / std::numbers::pi;
     use.reasons = obstacles(tool, part, match);
     if (!use.reasons.empty())
         return use;
     use.fits = true;
     if (match.worst > 0.05)
-        use.reasons.push_back("the stations lie up to " + show(Length::fromMm(match.worst), part.preferred) +
-                              " off the holes");
+        use.reasons.push_back(say("the stations lie up to %1 off the holes",
+                                  {show(Length::fromMm(match.worst), part.preferred)}));
     CheckOptions plain = options;
     plain.mend = plain.spread = false;
     const Report report = check(combined(tool, part, match, holes), plain);

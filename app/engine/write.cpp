@@ -1,7 +1,9 @@
 #include "app/engine/write.h"
 
+#include "app/engine/cut_preview.h"
 #include "core/job/assumed.h"
 #include "core/thread/thread.h"
+#include "core/util/say.h"
 #include "core/util/write_file.h"
 #include "geometry/exchange/cut_plan.h"
 #include "geometry/exchange/dxf.h"
@@ -23,7 +25,8 @@ std::string suffixOf(const std::filesystem::path& file) {
     return suffix;
 }
 
-/// What every output of a plate that may not be made says on its face.
+/// What every output of a plate that may not be made says on its face. In English everywhere, as all of a
+/// file: machines and other shops read it.
 std::string warningOf(const Report& report) {
     if (mayBeMade(report.grade))
         return {};
@@ -36,62 +39,59 @@ std::string warningOf(const Report& report) {
 /// The plate that is to be written, or why it is not.
 util::Result<shape::Region> plateToWrite(const job::Job& job, const Report& report, bool anyway) {
     if (!mayBeMade(report.grade) && !anyway)
-        return util::Problem{"", "not written: the verdict is " + std::string(verdict::wordOf(report.grade)) +
-                                     ". " + report.reason + " Add --anyway to write it all the same, marked"};
+        return util::Problem{
+            "", say("not written: the verdict is %1. %2 Add --anyway to write it all the same, marked",
+                    {say(verdict::wordOf(report.grade).data()), report.reason})};
     if (!report.region || !job.plate.thickness || !report.problems.empty())
-        return util::Problem{"plate", "not written: there is no whole plate to write. " + report.reason};
+        return util::Problem{"plate",
+                             say("not written: there is no whole plate to write. %1", {report.reason})};
     return *report.region;
-}
-
-exchange::CutSettings settingsOf(const job::Job& job, const job::Assumed& assumed) {
-    exchange::CutSettings settings;
-    settings.process = assumed.process;
-    settings.thickness = *job.plate.thickness;
-    settings.kerf = assumed.habits.kerf;
-    settings.growth = assumed.habits.growth;
-    if (const auto thread = thread::parse(job.plate.boreThread); !job.plate.boreThread.empty() && thread)
-        settings.tappedBore = exchange::TappedBore{thread->name, thread::tappingDrill(*thread)};
-    return settings;
 }
 
 /// What the choices ask of a format that it cannot carry.
 std::optional<util::Problem> mismatch(const std::string& suffix, const std::string& file,
                                       const CutChoices& choices) {
     if (suffix != ".dxf" && suffix != ".svg" && suffix != ".ngc")
-        return util::Problem{
-            file,
-            "not a kind of cut file this version writes; name it like plate.dxf, plate.svg or plate.ngc"};
+        return util::Problem{file, say("not a kind of cut file this version writes; name it like plate.dxf, "
+                                       "plate.svg or plate.ngc")};
     if (choices.r12 && suffix != ".dxf")
-        return util::Problem{file, "release 12 is a kind of DXF; name the file like plate.dxf"};
+        return util::Problem{file, say("release 12 is a kind of DXF; name the file like plate.dxf")};
     if ((choices.feed || choices.pierceSeconds) && suffix != ".ngc" && !choices.path)
-        return util::Problem{file,
-                             "a drawing at the finished size has no feed and no pierce time; name the file "
-                             "like plate.ngc, or ask for the path"};
+        return util::Problem{file, say("a drawing at the finished size has no feed and no pierce time; name "
+                                       "the file like plate.ngc, or ask for the path")};
     return std::nullopt;
 }
 
 std::string spoken(const exchange::CutPath& path, units::System system) {
     const double minutes = path.seconds / 60;
-    return std::to_string(path.burns.size()) + (path.burns.size() == 1 ? " pierce, " : " pierces, ") +
-           units::show(units::Length::fromMm(path.cutLength), system) + " of cut, about " +
-           (minutes < 1 ? units::number(path.seconds, 2) + " s" : units::number(minutes, 2) + " min") +
-           (path.rates.guessed ? " at a guessed feed and pierce time: set them from the torch's own chart."
-                               : ".");
+    const std::string time = minutes < 1 ? say("%1 s", {units::number(path.seconds, 2)})
+                                         : say("%1 min", {units::number(minutes, 2)});
+    const std::string length = units::show(units::Length::fromMm(path.cutLength), system);
+    const auto pierces = static_cast<long long>(path.burns.size());
+    if (path.rates.guessed)
+        return sayMany(
+            "%n pierces, %1 of cut, about %2 at a guessed feed and pierce time: set them from the torch's "
+            "own chart.",
+            "1 pierce, %1 of cut, about %2 at a guessed feed and pierce time: set them from the torch's "
+            "own chart.",
+            pierces, {length, time});
+    return sayMany("%n pierces, %1 of cut, about %2.", "1 pierce, %1 of cut, about %2.", pierces,
+                   {length, time});
 }
 
 std::vector<std::string> sentencesOf(const exchange::CutPath& path, units::System system) {
     std::vector<std::string> lines{spoken(path, system)};
     for (const exchange::DrilledHole& hole : path.drilled) {
-        const std::string line = "To drill: " + exchange::nameOf(hole.part, hole.index) + ", " +
-                                 units::show(hole.diameter, system) +
-                                 (hole.note.empty() ? "" : ", " + hole.note) + ".";
+        const std::string name = exchange::nameOf(hole.part, hole.index),
+                          size = units::show(hole.diameter, system);
+        const std::string line = hole.note.empty() ? say("To drill: %1, %2.", {name, size})
+                                                   : say("To drill: %1, %2, %3.", {name, size, hole.note});
         if (std::find(lines.begin(), lines.end(), line) == lines.end())
             lines.push_back(line);
     }
     for (const exchange::CutEdge& edge : path.sawn)
         if (!edge.note.empty())
-            lines.push_back("Not burned: " + exchange::nameOf(edge.part, edge.index) + ": " + edge.note +
-                            ".");
+            lines.push_back(say("Not burned: %1: %2.", {exchange::nameOf(edge.part, edge.index), edge.note}));
     lines.insert(lines.end(), path.notes.begin(), path.notes.end());
     return lines;
 }
@@ -140,13 +140,13 @@ util::Result<std::vector<std::string>> writeCutFile(const job::Job& job, const R
     if (!region)
         return region.problem();
     const job::Assumed assumed = job::assume(job);
-    const exchange::CutSettings settings = settingsOf(job, assumed);
+    const exchange::CutSettings settings = cutSettingsOf(job, assumed);
     const std::string warning = warningOf(report);
     std::vector<std::string> sentences;
     util::Result<std::string> text = std::string();
     if (suffix == ".ngc" && assumed.process == job::Process::HandTorch)
-        return util::Problem{"cutting.process", "no table runs a hand torch. Say \"torch table\" or \"plasma "
-                                                "table\", or write a drawing like plate.dxf"};
+        return util::Problem{"cutting.process", say("no table runs a hand torch. Say \"torch table\" or "
+                                                    "\"plasma table\", or write a drawing like plate.dxf")};
     if (suffix == ".ngc" || choices.path) {
         exchange::CutRates rates = exchange::usualRates(settings.process, settings.thickness);
         rates.guessed = !choices.feed || !choices.pierceSeconds;
@@ -162,8 +162,7 @@ util::Result<std::vector<std::string>> writeCutFile(const job::Job& job, const R
         text = drawing(exchange::makeCutPlan(*region, settings), job, warning, suffix, choices);
     }
     if (assumed.stacked > 1)
-        sentences.push_back("One plate of " + std::to_string(assumed.stacked) + ": cut it " +
-                            std::to_string(assumed.stacked) + " times.");
+        sentences.push_back(say("One plate of %1: cut it %2 times.", {assumed.stacked, assumed.stacked}));
     if (!text)
         return text.problem();
     if (const auto status = util::writeFileWhole(file, *text); !status)
@@ -183,7 +182,7 @@ util::Status writeSolid(const job::Job& job, const Report& report, const std::fi
                         bool anyway) {
     if (const std::string suffix = suffixOf(file); suffix != ".step" && suffix != ".stp")
         return util::Problem{file.string(),
-                             "not a kind of solid this version writes; name it like plate.step"};
+                             say("not a kind of solid this version writes; name it like plate.step")};
     const auto region = plateToWrite(job, report, anyway);
     if (!region)
         return region.problem();

@@ -3,6 +3,7 @@
 #include "app/gui/settings/settings.h"
 #include "app/gui/window.h"
 
+#include <QCoreApplication>
 #include <QFileDialog>
 #include <QMessageBox>
 #include <QPushButton>
@@ -37,9 +38,9 @@ bool askReally(QWidget* parent, const QString& title, const QString& words, cons
 }
 
 std::filesystem::path askOpenPath(QWidget* parent) {
-    const QString file =
-        QFileDialog::getOpenFileName(parent, Window::tr("Open a job"), settings::lastFolder(),
-                                     Window::tr("Jobs (*.plate.json);;All files (*)"));
+    const QString file = QFileDialog::getOpenFileName(
+        parent, QCoreApplication::translate("pw::gui::Window", "Open a job"), settings::lastFolder(),
+        QCoreApplication::translate("pw::gui::Window", "Jobs (*.plate.json);;All files (*)"));
     return file.toStdString();
 }
 

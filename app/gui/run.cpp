@@ -3,9 +3,11 @@
 #include "app/engine/check.h"
 #include "app/engine/ladder.h"
 #include "app/engine/mend.h"
+#include "app/engine/tool.h"
 #include "app/engine/write.h"
 #include "app/gui/document/journal.h"
 #include "app/gui/settings/languages.h"
+#include "app/gui/widgets/roles.h"
 #include "app/gui/window.h"
 
 #include <QApplication>
@@ -27,14 +29,18 @@ int run(int argc, char** argv, std::optional<std::filesystem::path> job) {
     engine.ladder = [](const job::Job& j, const engine::CheckOptions& options) {
         return engine::ladder(j, options);
     };
+    engine.tryTool = engine::tryTool;
     engine.writeCut = engine::writeCut;
     engine.writeSolid = engine::writeSolid;
     settings::speakChosenLanguage();
+    teachRoles();
     Window window(engine);
     window.show();
     window.keepIn(Journal::standardFolder());
     if (job)
         window.openFile(*job);
+    else if (settings::isFirstStart())
+        window.welcome();
     return QApplication::exec();
 }
 

@@ -1,6 +1,8 @@
 #include "app/gui/window.h"
 
 #include "app/engine/mend.h"
+#include "app/gui/help/help_pages.h"
+#include "app/gui/help/help_window.h"
 #include "app/gui/job_files.h"
 #include "app/gui/models/field_text.h"
 #include "app/gui/models/missing_order.h"
@@ -15,6 +17,9 @@
 #include "app/gui/print/print_job.h"
 #include "app/gui/samples.h"
 #include "app/gui/views/plan_view.h"
+#include "app/gui/views/section_view.h"
+#include "app/gui/widgets/check_row.h"
+#include "app/gui/widgets/field_box.h"
 #include "app/gui/widgets/look.h"
 #include "app/gui/widgets/verdict_head.h"
 #include "app/gui/widgets/word_button.h"
@@ -115,9 +120,16 @@ Window::Window(Engine engine, Questions questions)
     connect(m_top, &TopBar::unitsChosen, this, &Window::setUnits);
     connect(m_top, &TopBar::cutFile, this, &Window::writeCut);
     connect(m_top, &TopBar::solid, this, &Window::writeSolid);
-    connect(m_plan, &PlanView::picked, this, [this](PlanPart part) { m_figures->openPart(part); });
+    connect(m_plan, &PlanView::picked, this,
+            [this](PlanPart part, std::size_t row) { m_figures->openPart(part, row); });
+    connect(m_plan, &PlanView::added, this, [this](const std::string& row) { m_figures->openRow(row); });
     connect(m_figures, &FiguresPanel::fieldEntered, m_plan, &PlanView::light);
     connect(m_verdict, &VerdictPanel::checkPicked, m_plan, &PlanView::showPlaces);
+    connect(m_verdict, &VerdictPanel::checkOpened, this, [this](const std::string& id) {
+        const CheckPlace place = placeOfCheck(id);
+        m_plan->light(place.part);
+        strip().section()->light(place);
+    });
     connect(m_verdict, &VerdictPanel::mendAsked, this, &Window::mend);
     connect(m_verdict, &VerdictPanel::fieldAsked, this,
             [this](const std::string& path) { m_figures->openField(path, true); });
@@ -237,6 +249,8 @@ void Window::buildMenu() {
     add(m_menu, tr("Save as…"), QKeySequence::SaveAs, [this] { saveAs(); });
     m_revert = add(m_menu, tr("Back to what is saved"), {}, [this] { m_files->revert(); });
     m_menu->addSeparator();
+    if (m_engine.tryTool)
+        add(m_menu, tr("Try a tool you have…"), {}, [this] { tryTool(); });
     add(m_menu, tr("Print preview…"), {}, [this] { printPreview(); });
     add(m_menu, tr("Print…"), QKeySequence::Print, [this] { print(); });
     m_menu->addSeparator();
@@ -248,6 +262,7 @@ void Window::buildMenu() {
     redo->setShortcuts({QKeySequence(QKeySequence::Redo), QKeySequence(Qt::CTRL | Qt::Key_Y)});
     connect(redo, &QAction::triggered, &m_document->undoStack(), &QUndoStack::redo);
     addAction(redo);
+    add(m_menu, tr("Help"), QKeySequence::HelpContents, [this] { showHelp(); });
     add(m_menu, tr("Preferences…"), QKeySequence::Preferences, [this] { showPreferences(); });
     add(m_menu, tr("Quit"), QKeySequence::Quit, [this] { close(); });
     dressMenus(*this);
@@ -263,6 +278,66 @@ Preferences* Window::showPreferences() {
     m_preferences->raise();
     m_preferences->activateWindow();
     return m_preferences;
+}
+
+namespace {
+
+/// What the help has to say about the widget that has the keyboard.
+QString helpOn(const QWidget* widget) {
+    for (; widget; widget = widget->parentWidget()) {
+        if (const auto* row = qobject_cast<const CheckRow*>(widget))
+            return helpOnCheck(row->check().id);
+        if (const auto* field = qobject_cast<const FieldBox*>(widget))
+            return helpOnField(field->objectName().toStdString());
+        if (qobject_cast<const PlanView*>(widget))
+            return QStringLiteral("window");
+    }
+    return {};
+}
+
+/// The kinds of new job as the help's links name them.
+const std::pair<const char*, NewJob> kNewJobs[] = {{"ring", NewJob::CompressRing},
+                                                   {"bar", NewJob::CompressBar},
+                                                   {"bolts", NewJob::PullBolts},
+                                                   {"strongback", NewJob::PullStrongback}};
+
+const std::pair<const char*, PlanView::View> kViews[] = {{"plain", PlanView::View::Plain},
+                                                         {"stress", PlanView::View::Stress},
+                                                         {"deflection", PlanView::View::Deflection},
+                                                         {"fit", PlanView::View::Fit},
+                                                         {"bent", PlanView::View::Bent}};
+
+} // namespace
+
+HelpWindow* Window::showHelp(const QString& where) {
+    const QString about = where.isEmpty() ? helpOn(QApplication::focusWidget()) : where;
+    if (!m_help) {
+        m_help = new HelpWindow(this);
+        connect(m_help, &HelpWindow::figureAsked, this,
+                [this](const std::string& path) { m_figures->openField(path, true); });
+        connect(m_help, &HelpWindow::viewAsked, this, [this](const QString& name) {
+            for (const auto& [word, view] : kViews)
+                if (name == QLatin1String(word))
+                    m_plan->setView(view);
+        });
+        connect(m_help, &HelpWindow::newAsked, this, [this](const QString& name) {
+            for (const auto& [word, kind] : kNewJobs)
+                if (name == QLatin1String(word))
+                    startNew(newJob(kind, m_units));
+        });
+    }
+    if (!about.isEmpty())
+        m_help->showPage(about);
+    m_help->show();
+    m_help->raise();
+    m_help->activateWindow();
+    return m_help;
+}
+
+void Window::welcome() {
+    m_notice->ask(
+        tr("New here? The help walks through a first job, figure by figure. F1 opens it at any time."),
+        {{tr("A first job"), [this] { showHelp(QStringLiteral("first_job")); }}});
 }
 
 void Window::applyPreferences() {
@@ -431,6 +506,13 @@ void Window::writeSolid() {
 PageData Window::page() const {
     QString file = m_document->path().empty() ? QString() : fileName(m_document->path());
     return {m_document->tree(), m_document->job(), m_report, m_units, m_document->name(), file};
+}
+
+ToolDialog* Window::tryTool() {
+    auto* dialog = new ToolDialog(*m_document, m_units, m_engine.tryTool, m_questions, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+    return dialog;
 }
 
 void Window::print() {

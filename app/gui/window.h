@@ -3,6 +3,7 @@
 #include "app/gui/document/checker.h"
 #include "app/gui/document/document.h"
 #include "app/gui/document/ladder_finder.h"
+#include "app/gui/panels/tool_dialog.h"
 #include "app/gui/questions.h"
 #include "app/gui/settings/settings.h"
 
@@ -19,6 +20,7 @@ class QSplitter;
 namespace pw::gui {
 
 class FiguresPanel;
+class HelpWindow;
 class JobFiles;
 class NoticeBar;
 class LowerStrip;
@@ -37,7 +39,8 @@ struct Engine {
     CheckFunction check;
     WriteFunction writeCut, writeSolid;
     LadderFunction ladder{};
-    MendFunction mend{}; ///< empty: nothing is looked for
+    MendFunction mend{};    ///< empty: nothing is looked for
+    ToolFunction tryTool{}; ///< empty: not offered
 };
 
 /// One window, one job.
@@ -70,6 +73,12 @@ public:
     void setUnits(units::System system);
     /// Not modal: every choice counts at once, and shows.
     Preferences* showPreferences();
+    /// Beside the job, not over it. `where` as in HelpWindow::showPage; empty: about what has the keyboard.
+    HelpWindow* showHelp(const QString& where = {});
+    /// Offers the walk through a first job.
+    void welcome();
+    /// Asks whether a tool that exists already would do. Closed, it is deleted.
+    ToolDialog* tryTool();
     void print();
     void printPreview();
     bool save();
@@ -118,6 +127,7 @@ private:
     JobFiles* m_files;
     QAction *m_save = nullptr, *m_revert = nullptr;
     QPointer<Preferences> m_preferences;
+    QPointer<HelpWindow> m_help;
     QSplitter* m_splitter;
     FiguresPanel* m_figures;
     Stage* m_stage;

@@ -39,6 +39,7 @@ exchange::CutPlan cutPlanOf(const job::Job& job, const shape::Region& region, co
     settings.thickness = *job.plate.thickness;
     settings.kerf = assumed.habits.kerf;
     settings.growth = assumed.habits.growth;
+    settings.drilledExtras = job::holesForTheDrill(job.plate);
     if (const auto thread = thread::parse(job.plate.boreThread); !job.plate.boreThread.empty() && thread)
         settings.tappedBore = exchange::TappedBore{thread->name, thread::tappingDrill(*thread)};
     return exchange::makeCutPlan(region, settings);

@@ -4,6 +4,7 @@
 #include "core/util/csv.h"
 #include "core/util/embedded.h"
 #include "core/util/require.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 
@@ -65,7 +66,7 @@ const std::vector<HeatEffect>& heatEffects() {
         std::vector<HeatEffect> effects;
         for (const util::CsvRow& row : util::readCsv(util::embedded("heat_effects.csv")))
             effects.push_back({row.text("on"), Temperature::fromCelsius(row.number("celsius")),
-                               row.text("says"), row.text("source")});
+                               say(row.text("says").c_str()), say(row.text("source").c_str())});
         return effects;
     }();
     return kEffects;

@@ -3,6 +3,7 @@
 #include "core/hub/taper.h"
 #include "core/units/format.h"
 #include "core/util/require.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <cmath>
@@ -42,15 +43,14 @@ public:
                      m_in.hubMaterial || m_in.shaftMaterial || m_in.fit != job::Fit::Straight;
         findFriction();
         if (m_in.fit == job::Fit::RustOnly && (m_in.interference || m_in.draw))
-            assume("interference and draw are not used: the fit is held by rust only");
+            assume(say("interference and draw are not used: the fit is held by rust only"));
         if (m_in.fit != job::Fit::RustOnly && findSizes())
             solve();
         if (m_in.force)
             takeStatedForce();
         else if (m_in.fit == job::Fit::RustOnly)
-            miss("force",
-                 "what rust alone may ask: no figures give it. State a guess, high rather than low, such as "
-                 "what it took the last time, or what the puller may carry");
+            miss("force", say("what rust alone may ask: no figures give it. State a guess, high rather than "
+                              "low, such as what it took the last time, or what the puller may carry"));
         m_out.known = m_out.pull.has_value();
         // The fit's figures are not wanted where the force is stated.
         if (m_in.force)
@@ -63,13 +63,13 @@ private:
     std::string show(Q value) const {
         return units::show(value, m_job.preferred);
     }
-    void assume(std::string text) { m_out.assumptions.push_back("hub: " + text); }
+    void assume(std::string text) { m_out.assumptions.push_back(say("hub: %1", {text})); }
     void remark(std::string text) { m_out.remarks.push_back(std::move(text)); }
     void miss(const std::string& key, std::string text) {
-        m_out.missing.push_back({"hub." + key, std::move(text)});
+        m_out.missing.push_back({"hub." + std::string(key), std::move(text)});
     }
     void wrong(const std::string& key, std::string text) {
-        m_out.problems.push_back({"hub." + key, std::move(text)});
+        m_out.problems.push_back({"hub." + std::string(key), std::move(text)});
     }
 
     bool isTaper() const { return m_in.fit == job::Fit::Taper; }
@@ -78,13 +78,12 @@ private:
         m_out.friction = m_in.friction.value_or(kPullingFriction);
         m_out.rust = m_in.rust.value_or(1);
         if (!(m_out.friction.low >= kLeastFriction && m_out.friction.high >= m_out.friction.low)) {
-            wrong("friction",
-                  "Nothing is that slippery: friction must be at least 0.01, the low end first. Leave it "
-                  "out for 0.10 to 0.35.");
+            wrong("friction", say("Nothing is that slippery: friction must be at least 0.01, the low end "
+                                  "first. Leave it out for 0.10 to 0.35."));
             m_sound = false;
         }
         if (!(m_out.rust >= 1)) {
-            wrong("rust", "Rust only adds: 1 is clean, 1.5 rusty, 2.5 rusted fast.");
+            wrong("rust", say("Rust only adds: 1 is clean, 1.5 rusty, 2.5 rusted fast."));
             m_sound = false;
         }
     }
@@ -93,37 +92,36 @@ private:
     bool findSizes() {
         const std::size_t before = m_out.missing.size();
         if (!m_in.shaft)
-            miss("shaft", isTaper()
-                              ? "the diameter of the taper halfway along the fit: half the sum of both ends"
-                              : "the diameter of the shaft in the hub: measure it where it comes out");
+            miss("shaft",
+                 isTaper() ? say("the diameter of the taper halfway along the fit: half the sum of both ends")
+                           : say("the diameter of the shaft in the hub: measure it where it comes out"));
         if (!m_in.length)
-            miss("length",
-                 "how far hub and shaft touch, along the shaft: the depth of the bore without its recesses");
+            miss("length", say("how far hub and shaft touch, along the shaft: the depth of the bore without "
+                               "its recesses"));
         if (!m_in.outside)
-            miss("outside", "the outside of the hub round the shaft: its boss, not the rim or the flange");
+            miss("outside",
+                 say("the outside of the hub round the shaft: its boss, not the rim or the flange"));
         if (isTaper() && !m_in.halfAngle)
             miss("half_angle",
-                 "the angle of one side to the axis: half the difference of both end diameters over "
-                 "their distance is its tangent (1:10 on the diameter is 2.86 deg)");
+                 say("the angle of one side to the axis: half the difference of both end diameters over "
+                     "their distance is its tangent (1:10 on the diameter is 2.86 deg)"));
         if (isTaper() && !m_in.draw && !m_in.interference)
-            miss("draw",
-                 "how far the hub was pushed up the taper from where it just touches: the manual, or the "
-                 "marks of the nut");
+            miss("draw", say("how far the hub was pushed up the taper from where it just touches: the "
+                             "manual, or the marks of the nut"));
         if (!isTaper() && !m_in.interference)
             miss("interference",
-                 "how much larger the shaft is than the free bore, on the diameter: the manual, the "
-                 "fit on the drawing, or micrometer and bore gauge on a like pair");
+                 say("how much larger the shaft is than the free bore, on the diameter: the manual, the fit "
+                     "on the drawing, or micrometer and bore gauge on a like pair"));
         return m_out.missing.size() == before && findInterference() && checkSizes();
     }
 
     bool findInterference() {
         if (!isTaper() && (m_in.halfAngle || m_in.draw))
-            assume("half angle and draw belong to a taper; the fit is straight, so they are not used");
+            assume(say("half angle and draw belong to a taper; the fit is straight, so they are not used"));
         if (m_in.interference) {
             if (m_in.interference->low < Length() || m_in.interference->high < m_in.interference->low) {
-                wrong("interference",
-                      "A shaft smaller than its bore does not hold by interference: take 0 for the "
-                      "loose end, the low end first, or say \"rust only\".");
+                wrong("interference", say("A shaft smaller than its bore does not hold by interference: take "
+                                          "0 for the loose end, the low end first, or say \"rust only\"."));
                 return false;
             }
             m_out.interference = m_in.interference;
@@ -131,9 +129,8 @@ private:
         if (!isTaper())
             return true;
         if (const double b = m_in.halfAngle->degree(); !(b > 0 && b <= kSteepestDegree)) {
-            wrong("half_angle",
-                  "The side of a taper stands at more than 0 and at most 45 deg to the axis; at 0 the "
-                  "fit is \"straight\".");
+            wrong("half_angle", say("The side of a taper stands at more than 0 and at most 45 deg to the "
+                                    "axis; at 0 the fit is \"straight\"."));
             return false;
         }
         if (m_in.draw)
@@ -143,20 +140,20 @@ private:
 
     void takeDraw() {
         if (*m_in.draw < Length()) {
-            wrong("draw", "The draw is how far the hub went up the taper: 0 or more.");
+            wrong("draw", say("The draw is how far the hub went up the taper: 0 or more."));
             return;
         }
         const Length drawn = interferenceFromDraw(*m_in.draw, *m_in.halfAngle);
         if (!m_out.interference) {
             m_out.interference = Range<Length>::exactly(drawn);
-            assume("interference " + show(drawn) + " from a draw of " + show(*m_in.draw));
+            assume(say("interference %1 from a draw of %2", {show(drawn), show(*m_in.draw)}));
             return;
         }
         Range<Length>& stated = *m_out.interference;
         if (drawn > stated.high * (1 + kAgree) || drawn < stated.low * (1 - kAgree)) {
-            wrong("draw", "Figures contradict each other: a draw of " + show(*m_in.draw) + " makes " +
-                              show(drawn) + " of interference, but " + show(stated) +
-                              " is stated; the tighter is taken for the pull.");
+            wrong("draw", say("Figures contradict each other: a draw of %1 makes %2 of interference, but %3 "
+                              "is stated; the tighter is taken for the pull.",
+                              {show(*m_in.draw), show(drawn), show(stated)}));
             stated.high = std::max(stated.high, drawn);
         }
     }
@@ -165,19 +162,18 @@ private:
         const Length shaft = *m_in.shaft, bore = m_in.shaftBore.value_or(Length()), outside = *m_in.outside;
         const Length lean = isTaper() ? *m_in.length * std::tan(m_in.halfAngle->radian()) : Length();
         if (*m_in.length <= Length())
-            wrong("length", "Hub and shaft must touch over some length.");
+            wrong("length", say("Hub and shaft must touch over some length."));
         else if (bore < Length() || shaft <= Length())
-            wrong("shaft", "A diameter is more than 0.");
+            wrong("shaft", say("A diameter is more than 0."));
         else if (shaft <= lean)
-            wrong("half_angle",
-                  "The taper runs to a point within the fit: check half angle, length and shaft (the "
-                  "diameter halfway along).");
+            wrong("half_angle", say("The taper runs to a point within the fit: check half angle, length and "
+                                    "shaft (the diameter halfway along)."));
         else if (bore >= shaft - lean)
-            wrong("shaft_bore", "The bore of the shaft must be less than the shaft, " + show(shaft - lean) +
-                                    " at its thin end.");
+            wrong("shaft_bore", say("The bore of the shaft must be less than the shaft, %1 at its thin end.",
+                                    {show(shaft - lean)}));
         else if (outside <= shaft + lean)
-            wrong("outside", "The hub must be larger than the shaft in it, " + show(shaft + lean) +
-                                 " at its thick end.");
+            wrong("outside", say("The hub must be larger than the shaft in it, %1 at its thick end.",
+                                 {show(shaft + lean)}));
         else
             return m_sound;
         return false;
@@ -189,7 +185,7 @@ private:
         if (!given) {
             part.metal.E = Stress::fromMpa(kSteelE);
             part.metal.nu = kSteelNu;
-            assume(what + " taken as steel");
+            assume(say("%1 taken as steel", {what}));
             return true;
         }
         const auto found = material::resolve(*given, thickness);
@@ -200,16 +196,17 @@ private:
         }
         part = {*found, true};
         if (found->expansionAssumed)
-            assume("thermal expansion of the " + what +
-                   " taken as steel's, 12e-6 for each kelvin (EN 1993-1-1)");
+            assume(say("thermal expansion of the %1 taken as steel's, 12e-6 for each kelvin (EN 1993-1-1)",
+                       {what}));
         return true;
     }
 
     void solve() {
         Part hub, shaft;
         const bool hubSound =
-            findPart(m_in.hubMaterial, "hub_material", "hub", (*m_in.outside - *m_in.shaft) / 2.0, hub);
-        const bool shaftSound = findPart(m_in.shaftMaterial, "shaft_material", "shaft", *m_in.shaft, shaft);
+            findPart(m_in.hubMaterial, "hub_material", say("hub"), (*m_in.outside - *m_in.shaft) / 2.0, hub);
+        const bool shaftSound =
+            findPart(m_in.shaftMaterial, "shaft_material", say("shaft"), *m_in.shaft, shaft);
         if (!hubSound || !shaftSound)
             return;
         m_fit = {*m_in.shaft,   m_in.shaftBore.value_or(Length()),
@@ -218,15 +215,15 @@ private:
                  shaft.metal.nu};
         m_out.hubMetal = hub.metal.metal;
         if (!m_in.shaftBore)
-            assume("shaft taken as solid");
+            assume(say("shaft taken as solid"));
         if (isTaper())
-            assume("shaft diameter " + show(*m_in.shaft) + " taken as that halfway along the taper");
+            assume(say("shaft diameter %1 taken as that halfway along the taper", {show(*m_in.shaft)}));
         // A stated force asks for neither.
         if (!m_in.friction && !m_in.force)
-            assume("friction 0.10 to 0.35 for pulling off (common practice, no published source)");
+            assume(say("friction 0.10 to 0.35 for pulling off (common practice, no published source)"));
         if (m_out.rust > 1 && !m_in.force)
-            assume("rust multiplies the friction by " + units::number(m_out.rust) +
-                   " (common practice, no published source)");
+            assume(say("rust multiplies the friction by %1 (common practice, no published source)",
+                       {units::number(m_out.rust)}));
 
         const Temperature part = m_job.heat.part.value_or(kRoom);
         // A hub is warmed by itself, with a torch; cold comes to both.
@@ -273,27 +270,34 @@ private:
             m_out.heatToFreeTogether = {*low, *high};
         m_out.roomToSlide = d * kSlideOfDiameter;
         const Temperature sliding = temperatureToOpen(cold.high, *m_out.roomToSlide, d, hub.expansion);
-        remark("Heated by itself, the hub is free at " + show(*m_out.heatToFree) +
-               "; to slide off by hand it wants " + show(*m_out.roomToSlide) + " of room, " + show(sliding) +
-               " at the tightest." +
-               (m_out.heatToFreeTogether ? "" : " Once the shaft is as hot, nothing is gained."));
+        const std::vector<std::string> figures{show(*m_out.heatToFree), show(*m_out.roomToSlide),
+                                               show(sliding)};
+        remark(say(
+            m_out.heatToFreeTogether
+                ? PW_SAY(
+                      "Heated by itself, the hub is free at %1; to slide off by hand it wants %2 of room, %3 "
+                      "at the tightest.")
+                : PW_SAY(
+                      "Heated by itself, the hub is free at %1; to slide off by hand it wants %2 of room, %3 "
+                      "at the tightest. Once the shaft is as hot, nothing is gained."),
+            {figures[0], figures[1], figures[2]}));
         if (m_out.heatToFree->high > kHottest)
-            remark(
-                "That is hotter than a hub is ever made: heat alone does not free it. Check the interference "
-                "(on the diameter) or the draw.");
+            remark(say("That is hotter than a hub is ever made: heat alone does not free it. Check the "
+                       "interference (on the diameter) or the draw."));
     }
 
     void speakOfHeat(Temperature part) {
         if (part < kRoom)
-            assume("hub and shaft both at " + show(part));
+            assume(say("hub and shaft both at %1", {show(part)}));
         if (part <= kRoom)
             return;
-        assume("hub at " + show(part) + ", shaft still at " + show(kRoom) +
-               (m_in.force ? ""
-                           : ": with a shaft as warm it asks for " + show(*m_out.pullShaftWarm) +
-                                 ", so pull while the shaft is cold"));
+        assume(m_in.force
+                   ? say("hub at %1, shaft still at %2", {show(part), show(kRoom)})
+                   : say("hub at %1, shaft still at %2: with a shaft as warm it asks for %3, so pull while "
+                         "the shaft is cold",
+                         {show(part), show(kRoom), show(*m_out.pullShaftWarm)}));
         if (m_out.pressure->high <= Stress())
-            remark("At " + show(part) + " nothing of the interference is left while the shaft is cold.");
+            remark(say("At %1 nothing of the interference is left while the shaft is cold.", {show(part)}));
     }
 
     void speakOfTaper() {
@@ -303,16 +307,18 @@ private:
         m_out.letsGoByItself = hub::letsGoByItself(friction.high, *m_in.halfAngle);
         // Rust that has once broken loose holds no more.
         m_out.mayLetGoByItself = hub::letsGoByItself(m_out.friction.low, *m_in.halfAngle);
-        const std::string steep = "tan(half angle) is " + units::number(std::tan(m_in.halfAngle->radian()));
+        const std::string steep =
+            say("tan(half angle) is %1", {units::number(std::tan(m_in.halfAngle->radian()))});
         if (m_out.letsGoByItself)
-            remark("This taper lets go by itself (" + steep + ", friction at most " +
-                   units::number(friction.high) +
-                   "): stand clear when the nut comes off, and leave it on by a few turns.");
+            remark(say("This taper lets go by itself (%1, friction at most %2): stand clear when the nut "
+                       "comes off, and leave it on by a few turns.",
+                       {steep, units::number(friction.high)}));
         else if (m_out.mayLetGoByItself)
-            remark("This taper may let go by itself (" + steep + ", friction from " +
-                   units::number(m_out.friction.low) + "): leave the nut on by a few turns.");
+            remark(say(
+                "This taper may let go by itself (%1, friction from %2): leave the nut on by a few turns.",
+                {steep, units::number(m_out.friction.low)}));
         else
-            remark("A taper lets go all at once: leave the nut on by a few turns.");
+            remark(say("A taper lets go all at once: leave the nut on by a few turns."));
     }
 
     using StressAt = Stress (*)(const PressFit&, Stress);
@@ -331,35 +337,44 @@ private:
     }
 
     void speakOfStress(const Part& hub, const Part& shaft) {
-        const auto speak = [&](const Part& part, const Given<FitStress>& at, const char* what) {
-            if (!at || !at->over)
-                return;
-            remark("At the tightest the fit asks " + show(at->stress) + " of the " + what + " (" +
-                   part.metal.name + ", " + (part.metal.brittle ? "ultimate " : "yield ") + show(at->limit) +
-                   "): " +
-                   (part.metal.brittle ? "it may be cracked; look before you pull."
-                                       : "it has given way, so it grips less than these figures say."));
+        const auto speak = [&](const Part& part, const Given<FitStress>& at, const char* brittle,
+                               const char* ductile) {
+            if (at && at->over)
+                remark(say(part.metal.brittle ? brittle : ductile,
+                           {show(at->stress), part.metal.name, show(at->limit)}));
         };
-        speak(hub, m_out.hubStress, "hub");
-        speak(shaft, m_out.shaftStress, "shaft");
+        speak(hub, m_out.hubStress,
+              PW_SAY("At the tightest the fit asks %1 of the hub (%2, ultimate %3): it may be cracked; look "
+                     "before "
+                     "you pull."),
+              PW_SAY("At the tightest the fit asks %1 of the hub (%2, yield %3): it has given way, so it "
+                     "grips less "
+                     "than these figures say."));
+        speak(
+            shaft, m_out.shaftStress,
+            PW_SAY("At the tightest the fit asks %1 of the shaft (%2, ultimate %3): it may be cracked; look "
+                   "before "
+                   "you pull."),
+            PW_SAY(
+                "At the tightest the fit asks %1 of the shaft (%2, yield %3): it has given way, so it grips "
+                "less than these figures say."));
     }
 
     void takeStatedForce() {
         if (m_in.force->low < Force() || m_in.force->high < m_in.force->low) {
-            wrong("force", "A pull is more than nothing, the low end first.");
+            wrong("force", say("A pull is more than nothing, the low end first."));
             return;
         }
         m_out.pullOfFit = m_out.pull;
         m_out.pull = m_in.force;
         m_out.pullShaftWarm.reset();
         m_out.from = PullFrom::Stated;
-        assume("pull of " + show(*m_in.force) + " as stated" +
-               (m_out.rust > 1 || m_job.heat.part.value_or(kRoom) > kRoom
-                    ? "; rust and heat are not counted on top"
-                    : ""));
+        assume(m_out.rust > 1 || m_job.heat.part.value_or(kRoom) > kRoom
+                   ? say("pull of %1 as stated; rust and heat are not counted on top", {show(*m_in.force)})
+                   : say("pull of %1 as stated", {show(*m_in.force)}));
         if (m_out.pullOfFit && m_out.pullOfFit->high > m_in.force->high)
-            remark("The figures of the fit could ask for more than the force stated: " +
-                   show(*m_out.pullOfFit) + ".");
+            remark(say("The figures of the fit could ask for more than the force stated: %1.",
+                       {show(*m_out.pullOfFit)}));
     }
 
     const job::Job& m_job;

@@ -1,5 +1,7 @@
 #include "core/job/assumed.h"
 
+#include "core/util/say.h"
+
 namespace pw::job {
 
 namespace {
@@ -27,23 +29,25 @@ private:
 };
 
 void fillCutting(Filler& filler, Assumed& assumed, const Cutting& cutting) {
-    filler.fill(assumed.process, cutting.process, "Cut on a plasma table, as nothing else was said.");
+    filler.fill(assumed.process, cutting.process, say("Cut on a plasma table, as nothing else was said."));
     assumed.habits = habitsOf(assumed.process);
-    const std::string usual = ", usual for " + std::string(nameOf(assumed.process)) + ".";
+    const std::string process = say(nameOf(assumed.process).data());
     const ProcessHabits habits = assumed.habits;
     filler.fill(assumed.habits.kerf, cutting.kerf,
-                "The cut is " + filler.show(habits.kerf) + " wide" + usual);
-    filler.fill(assumed.habits.layoutError, cutting.layoutError,
-                "Holes may lie " + filler.show(habits.layoutError) + " off their place" + usual);
-    filler.fill(assumed.habits.growth, cutting.growth,
-                "Holes come out " + filler.show(habits.growth) + " larger on the radius" + usual);
+                say("The cut is %1 wide, usual for %2.", {filler.show(habits.kerf), process}));
+    filler.fill(
+        assumed.habits.layoutError, cutting.layoutError,
+        say("Holes may lie %1 off their place, usual for %2.", {filler.show(habits.layoutError), process}));
+    filler.fill(
+        assumed.habits.growth, cutting.growth,
+        say("Holes come out %1 larger on the radius, usual for %2.", {filler.show(habits.growth), process}));
 }
 
 void fillScrew(Filler& filler, Assumed& assumed, const Screw& screw) {
-    filler.fill(assumed.turns, screw.turns, "The nut is turned, not the screw.");
-    filler.fill(assumed.into, screw.into, "The screw goes into the shaft's own thread.");
-    filler.fill(assumed.lubrication, screw.lubrication, "Threads and the face that turns are oiled.");
-    filler.fill(assumed.threadCondition, screw.threadCondition, "The threads are in good condition.");
+    filler.fill(assumed.turns, screw.turns, say("The nut is turned, not the screw."));
+    filler.fill(assumed.into, screw.into, say("The screw goes into the shaft's own thread."));
+    filler.fill(assumed.lubrication, screw.lubrication, say("Threads and the face that turns are oiled."));
+    filler.fill(assumed.threadCondition, screw.threadCondition, say("The threads are in good condition."));
 }
 
 } // namespace
@@ -52,25 +56,27 @@ Assumed assume(const Job& job) {
     Assumed assumed;
     Filler filler(assumed, job.preferred);
     assumed.steel.name = kUnknownScrap;
-    filler.fill(assumed.steel, job.plate.steel, "The plate's steel was not named: judged as unknown scrap.");
+    filler.fill(assumed.steel, job.plate.steel,
+                say("The plate's steel was not named: judged as unknown scrap."));
     assumed.stacked = job.plate.stacked.value_or(1);
     assumed.land = job.stations.land;
     if (!assumed.land && job.stations.retainer) {
         assumed.land = job.stations.retainer;
-        assumed.sentences.push_back("The land is as wide as the retainer, " + filler.show(*assumed.land) +
-                                    ".");
+        assumed.sentences.push_back(
+            say("The land is as wide as the retainer, %1.", {filler.show(*assumed.land)}));
     }
     assumed.bearingInside = job.centre.bearingInside;
     if (!assumed.bearingInside && job.plate.bore) {
         assumed.bearingInside = job.plate.bore;
         if (job.centre.bearingOutside)
-            assumed.sentences.push_back("The centre bearing starts at the bore, " +
-                                        filler.show(*assumed.bearingInside) + ".");
+            assumed.sentences.push_back(
+                say("The centre bearing starts at the bore, %1.", {filler.show(*assumed.bearingInside)}));
     }
     fillCutting(filler, assumed, job.cutting);
     if (job.screw)
         fillScrew(filler, assumed, *job.screw);
-    filler.fill(assumed.margin, job.wanted.margin, "A margin of 2 is wanted, usual for tools like this.");
+    filler.fill(assumed.margin, job.wanted.margin,
+                say("A margin of 2 is wanted, usual for tools like this."));
     return assumed;
 }
 

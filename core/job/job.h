@@ -43,6 +43,13 @@ struct HoleForm {
     bool operator==(const HoleForm&) const = default;
 };
 
+/// Calipers over two pins (outside to outside) or between them. Pins are counted from 1, turning left.
+struct PinReading {
+    int first = 1, second = 2;
+    Given<Length> over, between;
+    bool operator==(const PinReading&) const = default;
+};
+
 struct Stations {
     Given<int> count;
     Given<Length> circle; ///< diameter
@@ -52,6 +59,7 @@ struct Stations {
     HoleForm hole;
     Given<Length> land, retainer, keeper, pin, pinEnd;
     std::vector<bool> loaded;
+    std::vector<PinReading> readings; ///< what `circle` or `at` was found from; nothing is worked out of it
     bool operator==(const Stations&) const = default;
 };
 
@@ -110,6 +118,7 @@ struct ExtraHole {
     PointXY at;
     Given<Length> diameter;
     HoleForm form;
+    bool drilled = false; ///< even where it is wide enough to burn
     bool operator==(const ExtraHole&) const = default;
 };
 

@@ -1,6 +1,7 @@
 #include "core/job/process.h"
 
 #include "core/util/require.h"
+#include "core/util/say.h"
 
 namespace pw::job {
 
@@ -26,15 +27,15 @@ ProcessHabits habitsOf(Process process) {
 std::string_view nameOf(Process process) {
     switch (process) {
     case Process::PlasmaTable:
-        return "plasma table";
+        return PW_SAY("plasma table");
     case Process::TorchTable:
-        return "torch table";
+        return PW_SAY("torch table");
     case Process::HandTorch:
-        return "hand torch";
+        return PW_SAY("hand torch");
     case Process::SawAndDrill:
-        return "saw and drill";
+        return PW_SAY("saw and drill");
     case Process::Milled:
-        return "milled";
+        return PW_SAY("milled");
     }
     throw util::Bug("a process without a name");
 }
@@ -52,6 +53,14 @@ std::optional<Length> leastBurnedHole(Process process, Length thickness) {
         return std::nullopt;
     }
     throw util::Bug("a process that neither burns nor drills");
+}
+
+std::vector<int> holesForTheDrill(const Plate& plate) {
+    std::vector<int> drilled;
+    for (std::size_t i = 0; i < plate.holes.size(); ++i)
+        if (plate.holes[i].drilled)
+            drilled.push_back(static_cast<int>(i));
+    return drilled;
 }
 
 } // namespace pw::job

@@ -2,6 +2,7 @@
 
 #include "core/jobfile/known_names.h"
 #include "core/jobfile/words.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <cmath>
@@ -17,7 +18,7 @@ using units::Range;
 constexpr double kMostBulge = 50;
 
 std::string example(Kind kind) {
-    return "for instance " + std::string(units::exampleOf(kind));
+    return say("for instance %1", {say(units::exampleOf(kind).data())});
 }
 
 /// A plain number in a file has the base unit, but angles are kept in radians and written in degrees.
@@ -26,7 +27,7 @@ double fromPlain(Kind kind, double value) {
 }
 
 std::string outside(const std::string& shown, std::string_view words) {
-    return shown + " is out of range; it must be " + std::string(words);
+    return say("%1 is out of range; it must be %2", {shown, words});
 }
 
 std::string numeral(double value) {
@@ -62,7 +63,7 @@ bool FieldReader::has(std::string_view key) const {
 
 bool FieldReader::missing(std::string_view key) {
     if (!has(key))
-        problem(key, "missing; a row needs it as well as its other figures");
+        problem(key, say("missing; a row needs it as well as its other figures"));
     return false;
 }
 
@@ -85,7 +86,7 @@ void FieldReader::close() {
 bool FieldReader::isGroup(const std::string& path, const Tree& value) {
     if (value.members())
         return true;
-    add(path, "must be a group of figures in braces { }, not " + describe(value));
+    add(path, say("must be a group of figures in braces { }, not %1", {describe(value)}));
     return false;
 }
 
@@ -95,10 +96,9 @@ const Tree::List* FieldReader::list(std::string_view key, std::size_t most) {
         return nullptr;
     const Tree::List* items = value->items();
     if (!items)
-        problem(key, "must be a list in brackets [ ], not " + describe(*value));
+        problem(key, say("must be a list in brackets [ ], not %1", {describe(*value)}));
     else if (items->size() > most)
-        problem(key, "has " + std::to_string(items->size()) + " entries; at most " + std::to_string(most) +
-                         " can be handled");
+        problem(key, say("has %1 entries; at most %2 can be handled", {items->size(), most}));
     else
         return items;
     return nullptr;
@@ -123,13 +123,13 @@ std::optional<double> FieldReader::figure(Kind kind, const std::string& path, co
         base = *parsed;
         countUnits(kind, *text);
     } else {
-        add(path, "must be a figure (" + std::string(units::nameOf(kind)) + "), not " + describe(value) +
-                      "; " + example(kind));
+        add(path, say("must be a figure (%1), not %2; %3",
+                      {say(units::nameOf(kind).data()), describe(value), example(kind)}));
         return {};
     }
     if (base >= limits.low && base <= limits.high)
         return base;
-    add(path, outside(describe(value), limits.words));
+    add(path, outside(describe(value), say(limits.words.data())));
     return {};
 }
 
@@ -138,8 +138,7 @@ std::optional<Range<double>> FieldReader::figureRange(Kind kind, const std::stri
     Range<double> range;
     if (const Tree::List* items = value.items()) {
         if (items->size() != 2) {
-            add(path,
-                "a range has two figures, [low, high]; " + std::to_string(items->size()) + " stand here");
+            add(path, say("a range has two figures, [low, high]; %1 stand here", {items->size()}));
             return {};
         }
         const auto low = figure(kind, path + "[0]", (*items)[0], limits);
@@ -148,8 +147,8 @@ std::optional<Range<double>> FieldReader::figureRange(Kind kind, const std::stri
             return {};
         range = {*low, *high};
         if (range.low > range.high) {
-            add(path, "the low end " + describe((*items)[0]) + " is more than the high end " +
-                          describe((*items)[1]) + "; swap them");
+            add(path, say("the low end %1 is more than the high end %2; swap them",
+                          {describe((*items)[0]), describe((*items)[1])}));
             return {};
         }
         return range;
@@ -167,18 +166,18 @@ std::optional<Range<double>> FieldReader::figureRange(Kind kind, const std::stri
     countUnits(kind, *text);
     if (parsed->low >= limits.low && parsed->high <= limits.high && parsed->low <= parsed->high)
         return *parsed;
-    add(path, outside(describe(value), limits.words));
+    add(path, outside(describe(value), say(limits.words.data())));
     return {};
 }
 
 std::optional<double> FieldReader::plainNumber(const std::string& path, const Tree& value, double low,
                                                double high, std::string_view example) {
     const double* number = value.number();
-    std::string words = "from " + numeral(low) + " to " + numeral(high);
+    std::string words = say("from %1 to %2", {numeral(low), numeral(high)});
     if (!example.empty())
-        words.append(", for instance ").append(example);
+        words = say("%1, for instance %2", {words, example});
     if (!number)
-        add(path, "must be a plain number " + words + ", not " + describe(value));
+        add(path, say("must be a plain number %1, not %2", {words, describe(value)}));
     else if (!(*number >= low && *number <= high))
         add(path, outside(describe(value), words));
     else
@@ -192,7 +191,7 @@ void FieldReader::whole(std::string_view key, job::Given<int>& out, int low, int
         return;
     const auto number = plainNumber(pathOf(key), *value, low, high);
     if (number && *number != std::floor(*number))
-        problem(key, "must be a whole number, not " + describe(*value));
+        problem(key, say("must be a whole number, not %1", {describe(*value)}));
     else if (number)
         out = static_cast<int>(*number);
 }
@@ -215,15 +214,14 @@ void FieldReader::numberRange(std::string_view key, job::Given<Range<double>>& o
         return;
     }
     if (items->size() != 2)
-        return problem(key, "a range has two figures, [low, high]; " + std::to_string(items->size()) +
-                                " stand here");
+        return problem(key, say("a range has two figures, [low, high]; %1 stand here", {items->size()}));
     const auto first = plainNumber(pathOf(key) + "[0]", (*items)[0], low, high, example);
     const auto second = plainNumber(pathOf(key) + "[1]", (*items)[1], low, high, example);
     if (!first || !second)
         return;
     if (*first > *second)
-        return problem(key, "the low end " + numeral(*first) + " is more than the high end " +
-                                numeral(*second) + "; swap them");
+        return problem(key, say("the low end %1 is more than the high end %2; swap them",
+                                {numeral(*first), numeral(*second)}));
     out = Range<double>{*first, *second};
 }
 
@@ -234,7 +232,7 @@ void FieldReader::flag(std::string_view key, bool& out) {
     if (const bool* truth = value->boolean())
         out = *truth;
     else
-        problem(key, "must be true or false, not " + describe(*value));
+        problem(key, say("must be true or false, not %1", {describe(*value)}));
 }
 
 void FieldReader::flags(std::string_view key, std::vector<bool>& out, std::size_t most) {
@@ -243,8 +241,8 @@ void FieldReader::flags(std::string_view key, std::vector<bool>& out, std::size_
     for (std::size_t i = 0; items && i < items->size(); ++i) {
         const bool* truth = (*items)[i].boolean();
         if (!truth)
-            return problem(key, "entry " + std::to_string(i + 1) + " must be true or false, not " +
-                                    describe((*items)[i]));
+            return problem(key,
+                           say("entry %1 must be true or false, not %2", {i + 1, describe((*items)[i])}));
         read.push_back(*truth);
     }
     out = std::move(read);
@@ -270,7 +268,7 @@ void FieldReader::text(std::string_view key, std::string& out) {
     if (const std::string* text = value->text())
         out = *text;
     else
-        problem(key, "must be text in quotes, not " + describe(*value));
+        problem(key, say("must be text in quotes, not %1", {describe(*value)}));
 }
 
 template<class Trouble>
@@ -318,7 +316,7 @@ void FieldReader::material(std::string_view key, job::Given<job::Material>& out)
         figures.quantity("E", material.E, kModulus);
         figures.number("nu", material.nu, 0, 0.499);
         figures.number("density", material.density, 100, 25000);
-        figures.number("expansion", material.expansion, 1e-6, 1e-4, "12e-6 (steel's, for each kelvin)");
+        figures.number("expansion", material.expansion, 1e-6, 1e-4, say("12e-6 (steel's, for each kelvin)"));
         if (problemCount() > before)
             return;
         if (const auto wrong = materialTrouble(material))
@@ -335,16 +333,17 @@ std::optional<std::size_t> FieldReader::chosenWord(const std::string& path, cons
         if (const auto found = std::ranges::find(words, *text); found != words.end())
             return static_cast<std::size_t>(found - words.begin());
     const std::string_view meant = text ? nearest(*text, words) : std::string_view();
-    add(path, describe(value) + " is none of: " + listed(words) +
-                  (meant.empty() ? "" : "; did you mean \"" + std::string(meant) + "\"?"));
+    add(path, meant.empty()
+                  ? say("%1 is none of: %2", {describe(value), listed(words)})
+                  : say("%1 is none of: %2; did you mean \"%3\"?", {describe(value), listed(words), meant}));
     return {};
 }
 
 std::optional<job::PointXY> FieldReader::point(const std::string& path, const Tree& value) {
     const Tree::List* items = value.items();
     if (!items || items->size() != 2) {
-        add(path, "must be a place [x, y], for instance [\"50 mm\", \"0 mm\"], not " +
-                      (items ? "a list of " + std::to_string(items->size()) : describe(value)));
+        add(path, say("must be a place [x, y], for instance [\"50 mm\", \"0 mm\"], not %1",
+                      {items ? say("a list of %1", {items->size()}) : describe(value)}));
         return {};
     }
     const auto x = figure(Kind::Length, path + "[0]", (*items)[0], plain(kPlace));

@@ -4,6 +4,7 @@
 #include "core/jobfile/tree.h"
 #include "core/units/parse.h"
 #include "core/util/result.h"
+#include "core/util/say.h"
 
 #include <cstddef>
 #include <optional>
@@ -35,34 +36,36 @@ struct Limits {
 // A figure beyond these is a slip of the unit or the point, not a tool (common practice, no published
 // source).
 inline constexpr Limits<units::Length> kSize{units::Length::fromMm(0.1), units::Length::fromMm(1e4),
-                                             "from 0.1 mm to 10 m, for instance 20 mm or 3/4 in"};
+                                             PW_SAY("from 0.1 mm to 10 m, for instance 20 mm or 3/4 in")};
 inline constexpr Limits<units::Length> kSizeOrZero{units::Length::fromMm(0), units::Length::fromMm(1e4),
-                                                   "from 0 mm to 10 m, for instance 20 mm or 3/4 in"};
+                                                   PW_SAY("from 0 mm to 10 m, for instance 20 mm or 3/4 in")};
 inline constexpr Limits<units::Length> kPlace{units::Length::fromMm(-1e4), units::Length::fromMm(1e4),
-                                              "from -10 m to 10 m, for instance 50 mm or -2 in"};
+                                              PW_SAY("from -10 m to 10 m, for instance 50 mm or -2 in")};
 inline constexpr Limits<units::Length> kSmall{units::Length::fromMm(0), units::Length::fromMm(50),
-                                              "from 0 mm to 50 mm, for instance 1.5 mm or 1/16 in"};
+                                              PW_SAY("from 0 mm to 50 mm, for instance 1.5 mm or 1/16 in")};
 inline constexpr Limits<units::Force> kForce{
     units::Force::fromN(0.01), units::Force::fromN(1e8),
     "more than 0 N and at most 100000 kN, for instance 7500 N or 1690 lbf"};
 inline constexpr Limits<units::Rate> kRate{
     units::Rate::fromNPerMm(1e-3), units::Rate::fromNPerMm(1e7),
-    "from 0.001 N/mm to 10000000 N/mm, for instance 12 N/mm or 68 lb/in"};
-inline constexpr Limits<units::Area> kArea{units::Area::fromMm2(0.1), units::Area::fromMm2(1e7),
-                                           "from 0.1 mm2 to 10000000 mm2, for instance 1600 mm2 or 2.5 in2"};
+    PW_SAY("from 0.001 N/mm to 10000000 N/mm, for instance 12 N/mm or 68 lb/in")};
+inline constexpr Limits<units::Area> kArea{
+    units::Area::fromMm2(0.1), units::Area::fromMm2(1e7),
+    PW_SAY("from 0.1 mm2 to 10000000 mm2, for instance 1600 mm2 or 2.5 in2")};
 inline constexpr Limits<units::Stress> kPressure{
     units::Stress::fromMpa(1e-3), units::Stress::fromMpa(1e4),
-    "from 0.01 bar to 100000 bar, for instance 700 bar or 10000 psi"};
-inline constexpr Limits<units::Stress> kStrength{units::Stress::fromMpa(1), units::Stress::fromMpa(5000),
-                                                 "from 1 MPa to 5000 MPa, for instance 250 MPa or 36 ksi"};
+    PW_SAY("from 0.01 bar to 100000 bar, for instance 700 bar or 10000 psi")};
+inline constexpr Limits<units::Stress> kStrength{
+    units::Stress::fromMpa(1), units::Stress::fromMpa(5000),
+    PW_SAY("from 1 MPa to 5000 MPa, for instance 250 MPa or 36 ksi")};
 inline constexpr Limits<units::Stress> kModulus{
     units::Stress::fromMpa(1000), units::Stress::fromMpa(1e6),
-    "from 1000 MPa to 1000000 MPa, for instance 205 GPa or 29700 ksi"};
+    PW_SAY("from 1000 MPa to 1000000 MPa, for instance 205 GPa or 29700 ksi")};
 inline constexpr Limits<units::Angle> kTurn{units::Angle::fromDegree(-360), units::Angle::fromDegree(360),
-                                            "from -360 deg to 360 deg, for instance 30 deg"};
-inline constexpr Limits<units::Temperature> kWarmth{units::Temperature::fromCelsius(-100),
-                                                    units::Temperature::fromCelsius(1200),
-                                                    "from -100 C to 1200 C, for instance 20 C or 68 F"};
+                                            PW_SAY("from -360 deg to 360 deg, for instance 30 deg")};
+inline constexpr Limits<units::Temperature> kWarmth{
+    units::Temperature::fromCelsius(-100), units::Temperature::fromCelsius(1200),
+    PW_SAY("from -100 C to 1200 C, for instance 20 C or 68 F")};
 
 /// A word of the file and what it means.
 template<class E>

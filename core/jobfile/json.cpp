@@ -1,5 +1,7 @@
 #include "core/jobfile/json.h"
 
+#include "core/util/say.h"
+
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
@@ -59,7 +61,7 @@ std::string placeOf(std::string_view text, std::size_t offset) {
     const std::string_view line = before.substr(lastBreak == std::string_view::npos ? 0 : lastBreak + 1);
     // Characters, not bytes: continuation bytes of UTF-8 take no column.
     const auto columns = std::ranges::count_if(line, [](char c) { return (c & 0xC0) != 0x80; });
-    return "line " + std::to_string(lines + 1) + ", column " + std::to_string(columns + 1);
+    return say("line %1, column %2", {lines + 1, columns + 1});
 }
 
 /// What the parser's own message means to somebody who typed the file.
@@ -67,43 +69,44 @@ std::string plainReason(std::string_view text, std::size_t offset, std::string_v
     const auto says = [&](std::string_view part) { return message.find(part) != std::string_view::npos; };
     const std::string_view before = text.substr(0, std::min(offset, text.size()));
     if (says("unexpected end of input") || (says("missing closing quote") && offset + 1 >= text.size()))
-        return "the file stops in the middle; it seems to be cut short";
+        return say("the file stops in the middle; it seems to be cut short");
     if (says("UTF-8"))
-        return "the text is not UTF-8; save the file as UTF-8 text";
+        return say("the text is not UTF-8; save the file as UTF-8 text");
     if (says("number overflow"))
-        return "the number is too large";
+        return say("the number is too large");
     if (says("control character"))
-        return "a line break or a tab inside quotes; write \\n or \\t";
+        return say("a line break or a tab inside quotes; write \\n or \\t");
     if (says("surrogate") || says("\\u"))
-        return "a broken \\u sequence inside quotes";
+        return say("a broken \\u sequence inside quotes");
     if (!before.empty() && before.back() == '/')
         return before.size() > 1 && before[before.size() - 2] >= '0' && before[before.size() - 2] <= '9'
-                   ? "a fraction stands in quotes with its unit, for instance \"1/2 in\""
-                   : "a comment cannot stand here; write it under \"notes\"";
+                   ? say("a fraction stands in quotes with its unit, for instance \"1/2 in\"")
+                   : say("a comment cannot stand here; write it under \"notes\"");
     const std::size_t word = before.find_last_of(" \t\r\n,:[{");
     const std::string_view last = word == std::string_view::npos ? before : before.substr(word + 1);
     if (last.starts_with("N") || last.starts_with("-N") || last.starts_with("I") || last.starts_with("-I") ||
         last.starts_with("n") || last.starts_with("i"))
         if (!last.starts_with("nu"))
-            return "NaN and Infinity are no figures; leave the figure out when it is not known";
+            return say("NaN and Infinity are no figures; leave the figure out when it is not known");
     if (!before.empty() && (before.back() == '}' || before.back() == ']')) {
         const std::size_t comma = before.substr(0, before.size() - 1).find_last_not_of(" \t\r\n");
         if (comma != std::string_view::npos && before[comma] == ',')
-            return std::string("a comma too many before ") + before.back();
+            return say("a comma too many before %1", {before.back()});
     }
     if (says("; expected end of input"))
-        return "more text after the end of the job; there is a closing brace too many, or two files in one";
+        return say(
+            "more text after the end of the job; there is a closing brace too many, or two files in one");
     if (says("invalid number") || (before.size() > 1 && before.back() == '.'))
-        return "this is no number; write 0.5 or 12, and put figures with a unit in quotes";
+        return say("this is no number; write 0.5 or 12, and put figures with a unit in quotes");
     if (says("expected ',' or") || says("expected '}'") || says("expected ']'"))
-        return "a comma or a closing bracket is missing before this";
+        return say("a comma or a closing bracket is missing before this");
     if (says("expected ':'"))
-        return "a colon is missing before this";
+        return say("a colon is missing before this");
     if (says("object key"))
-        return "a key in double quotes should stand here";
+        return say("a key in double quotes should stand here");
     if (says("invalid string: forbidden character after backslash"))
-        return "a backslash inside quotes must be doubled";
-    return "this is not JSON: check quotes, commas and brackets near here, and put text in quotes";
+        return say("a backslash inside quotes must be doubled");
+    return say("this is not JSON: check quotes, commas and brackets near here, and put text in quotes");
 }
 
 /// Puts the parser's events together into a tree, and stops at what we refuse.
@@ -122,10 +125,10 @@ public:
         return wholeNumber(static_cast<double>(value), value);
     }
     bool number_float(number_float_t value, const string_t&) override {
-        return std::isfinite(value) ? add(Tree(value)) : refuse("the number is too large");
+        return std::isfinite(value) ? add(Tree(value)) : refuse(say("the number is too large"));
     }
     bool string(string_t& value) override { return add(Tree(std::move(value))); }
-    bool binary(binary_t&) override { return refuse("binary data"); }
+    bool binary(binary_t&) override { return refuse(say("binary data")); }
     bool start_object(std::size_t) override { return open(Tree::object()); }
     bool end_object() override { return close(); }
     bool start_array(std::size_t) override { return open(Tree::list()); }
@@ -133,7 +136,7 @@ public:
 
     bool key(string_t& name) override {
         if (m_open.back().tree.find(name))
-            return refuse("the key \"" + name + "\" stands twice in one group; take one out");
+            return refuse(say("the key \"%1\" stands twice in one group; take one out", {name}));
         m_open.back().key = std::move(name);
         return true;
     }
@@ -163,7 +166,7 @@ private:
     bool wholeNumber(double value, std::uint64_t size) {
         if (size > kExactIntegers)
             return refuse(
-                "the number has more digits than can be kept; write it in quotes if it is no figure");
+                say("the number has more digits than can be kept; write it in quotes if it is no figure"));
         return add(Tree(value));
     }
     bool add(Tree value) {
@@ -177,7 +180,7 @@ private:
     }
     bool open(Tree empty) {
         if (m_open.size() >= kMostDepth)
-            return refuse("groups nested deeper than " + std::to_string(kMostDepth));
+            return refuse(say("groups nested deeper than %1", {kMostDepth}));
         m_open.push_back({std::move(empty), {}});
         return true;
     }
@@ -270,11 +273,11 @@ void write(const Tree& tree, std::size_t indent, std::size_t column, bool inList
 
 util::Result<Tree> fromJson(std::string_view text) {
     if (text.size() > kMostBytes)
-        return util::Problem{"", "larger than 4 MiB; this is no job file"};
+        return util::Problem{"", say("larger than 4 MiB; this is no job file")};
     if (text.find_first_not_of(" \t\r\n") == std::string_view::npos)
-        return util::Problem{"", "the file is empty"};
+        return util::Problem{"", say("the file is empty")};
     if (std::ranges::any_of(text, isOddControl))
-        return util::Problem{"", "this is a binary file, not text"};
+        return util::Problem{"", say("this is a binary file, not text")};
     const char* seen = text.data();
     Builder builder(text, &seen);
     const Cursor first(text.data(), &seen), end(text.data() + text.size(), &seen);
@@ -282,9 +285,9 @@ util::Result<Tree> fromJson(std::string_view text) {
         if (json::sax_parse(first, end, &builder))
             return builder.take();
     } catch (const std::exception& error) {
-        return util::Problem{"", std::string("cannot be read as JSON: ") + error.what()};
+        return util::Problem{"", say("cannot be read as JSON: %1", {error.what()})};
     }
-    return builder.problem().value_or(util::Problem{"", "cannot be read as JSON"});
+    return builder.problem().value_or(util::Problem{"", say("cannot be read as JSON")});
 }
 
 std::string toJson(const Tree& tree) {

@@ -2,6 +2,7 @@
 
 #include "core/jobfile/sections.h"
 #include "core/jobfile/version.h"
+#include "core/util/say.h"
 
 namespace pw::jobfile {
 
@@ -19,8 +20,8 @@ void compareSharesWithStations(FieldReader& figures, job::Job& job) {
                                                    : job.load.share.size();
     if (job.load.share.empty() || job.load.share.size() == count)
         return;
-    figures.problem("load.share", "has " + std::to_string(job.load.share.size()) + " entries for " +
-                                      std::to_string(count) + " stations; one is needed for each");
+    figures.problem("load.share", say("has %1 entries for %2 stations; one is needed for each",
+                                      {job.load.share.size(), count}));
     job.load.share.clear();
 }
 
@@ -42,7 +43,7 @@ void compareEngagementWithHole(FieldReader& figures, const job::Job& job) {
     const double slack = 0.01; // mm, rounding between units
     if (hole && screw.engagement->mm() > hole->mm() + slack)
         figures.problem("screw.engagement",
-                        "is more than \"" + field + "\": the thread ends there; give the smaller");
+                        say("is more than \"%1\": the thread ends there; give the smaller", {field}));
 }
 
 void readAll(FieldReader& figures, job::Job& job) {

@@ -1,5 +1,7 @@
 #include "core/jobfile/sections.h"
 
+#include "core/util/say.h"
+
 #include <algorithm>
 
 namespace pw::jobfile {
@@ -13,6 +15,7 @@ constexpr Word<job::OutlineShape> kOutlines[] = {{"disc", job::OutlineShape::Dis
                                                  {"rectangle", job::OutlineShape::Rectangle},
                                                  {"polygon", job::OutlineShape::Polygon}};
 constexpr Word<bool> kBarEnds[] = {{"square", false}, {"round", true}};
+constexpr Word<bool> kMade[] = {{"by size", false}, {"drilled", true}};
 constexpr Word<job::FileTest> kFileTests[] = {{"bites", job::FileTest::Bites},
                                               {"skates", job::FileTest::Skates}};
 constexpr Word<job::BendTest> kBendTests[] = {{"bent", job::BendTest::Bent},
@@ -35,14 +38,15 @@ void readHoleForm(FieldReader& figures, job::HoleForm& form) {
     figures.quantity("width", form.width, kSize);
     figures.quantity("turn", form.turn, kTurn);
     if (form.shape == job::HoleShape::Slot && form.length && form.width && *form.length < *form.width)
-        figures.problem("length",
-                        "a slot's length is end to end and no less than its width; are the two swapped?");
+        figures.problem(
+            "length", say("a slot's length is end to end and no less than its width; are the two swapped?"));
 }
 
 bool readHole(FieldReader& figures, job::ExtraHole& hole) {
     const bool placed = figures.need("at", hole.at);
     figures.quantity("diameter", hole.diameter, kSize);
     readHoleForm(figures, hole.form);
+    figures.choice("made", hole.drilled, kMade);
     return placed;
 }
 
@@ -59,7 +63,7 @@ void readOutline(FieldReader& figures, job::Outline& outline) {
     if (shape)
         outline.shape = *shape;
     else if (!figures.has("shape"))
-        figures.problem("shape", "is missing; one of: disc, bar, rectangle, polygon");
+        figures.problem("shape", say("is missing; one of: disc, bar, rectangle, polygon"));
     figures.quantity("diameter", outline.diameter, kSize);
     figures.quantity("length", outline.length, kSize);
     figures.quantity("width", outline.width, kSize);
@@ -67,11 +71,11 @@ void readOutline(FieldReader& figures, job::Outline& outline) {
     figures.choice("ends", outline.roundEnds, kBarEnds);
     figures.corners("points", outline.points, kMostCorners);
     if (outline.shape == job::OutlineShape::Polygon && !outline.points.empty() && outline.points.size() < 3)
-        figures.problem("points", "a polygon has at least 3 points; " +
-                                      std::to_string(outline.points.size()) + " stand here");
+        figures.problem("points",
+                        say("a polygon has at least 3 points; %1 stand here", {outline.points.size()}));
     if (outline.corner && outline.length && outline.width &&
         *outline.corner * 2 > std::min(*outline.length, *outline.width))
-        figures.problem("corner", "the radius is more than half the shorter side; make it smaller");
+        figures.problem("corner", say("the radius is more than half the shorter side; make it smaller"));
 }
 
 void readPlate(FieldReader& figures, job::Plate& plate) {
@@ -96,7 +100,7 @@ void readCentre(FieldReader& figures, job::Centre& centre) {
     figures.quantity("bearing_inside", centre.bearingInside, kSizeOrZero);
     figures.choice("contact", centre.contact, kContacts);
     if (centre.bearingInside && centre.bearingOutside && *centre.bearingInside >= *centre.bearingOutside)
-        figures.problem("bearing_inside", "must be less than \"bearing_outside\"; are the two swapped?");
+        figures.problem("bearing_inside", say("must be less than \"bearing_outside\"; are the two swapped?"));
 }
 
 } // namespace pw::jobfile

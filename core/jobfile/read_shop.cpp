@@ -1,5 +1,7 @@
 #include "core/jobfile/sections.h"
 
+#include "core/util/say.h"
+
 namespace pw::jobfile {
 
 namespace {
@@ -11,7 +13,7 @@ constexpr Word<job::Process> kProcesses[] = {{"plasma table", job::Process::Plas
                                              {"milled", job::Process::Milled}};
 
 constexpr Limits<units::Length> kSetLimit{units::Length::fromMm(0.001), units::Length::fromMm(50),
-                                          "from 0.001 mm to 50 mm, for instance 0.02 mm or 1 thou"};
+                                          PW_SAY("from 0.001 mm to 50 mm, for instance 0.02 mm or 1 thou")};
 
 } // namespace
 

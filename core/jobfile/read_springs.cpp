@@ -1,5 +1,7 @@
 #include "core/jobfile/sections.h"
 
+#include "core/util/say.h"
+
 #include <utility>
 
 namespace pw::jobfile {
@@ -23,7 +25,7 @@ bool readReading(FieldReader& figures, job::SpringReading& reading) {
 void mustBeLess(FieldReader& figures, std::string_view lowKey, const job::Given<units::Length>& low,
                 std::string_view highKey, const job::Given<units::Length>& high) {
     if (low && high && *low >= *high)
-        figures.problem(lowKey, "must be less than \"" + std::string(highKey) + "\"; are the two swapped?");
+        figures.problem(lowKey, say("must be less than \"%1\"; are the two swapped?", {highKey}));
 }
 
 /// A spring pushes harder the shorter it is; readings that say otherwise hold a slip.
@@ -34,8 +36,9 @@ void forceMustRiseAsItShortens(FieldReader& figures, const std::vector<job::Spri
             const auto& shorter = a.length < b.length ? a : b;
             const auto& longer = a.length < b.length ? b : a;
             if (shorter.length < longer.length && shorter.force.high <= longer.force.low)
-                return figures.problem("loads", "the longer spring pushes harder than the shorter one; "
-                                                "check the two readings");
+                return figures.problem(
+                    "loads",
+                    say("the longer spring pushes harder than the shorter one; check the two readings"));
         }
 }
 
@@ -65,9 +68,10 @@ bool readSpring(FieldReader& figures, job::Spring& spring) {
     mustBeLess(figures, "solid_length", spring.solidLength, "free_length", spring.freeLength);
     mustBeLess(figures, "assembled_length", spring.assembledLength, "free_length", spring.freeLength);
     if (spring.wire && spring.coilOutside && *spring.wire * 2 >= *spring.coilOutside)
-        figures.problem("wire", "twice the wire is more than \"coil_outside\"; no such coil can be wound");
+        figures.problem("wire",
+                        say("twice the wire is more than \"coil_outside\"; no such coil can be wound"));
     if (spring.activeCoils && spring.totalCoils && *spring.activeCoils > *spring.totalCoils)
-        figures.problem("active_coils", "must be no more than \"total_coils\"; are the two swapped?");
+        figures.problem("active_coils", say("must be no more than \"total_coils\"; are the two swapped?"));
     forceMustRiseAsItShortens(figures, spring.loads);
     return true;
 }

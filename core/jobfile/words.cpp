@@ -1,6 +1,7 @@
 #include "core/jobfile/words.h"
 
 #include "core/units/plain_text.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <charconv>
@@ -43,8 +44,8 @@ std::string describe(const Tree& value) {
     if (const bool* truth = value.boolean())
         return *truth ? "true" : "false";
     if (value.items())
-        return "a list";
-    return value.members() ? "a group" : "null";
+        return say("a list");
+    return value.members() ? say("a group") : "null";
 }
 
 std::string listed(std::span<const std::string_view> words) {

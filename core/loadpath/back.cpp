@@ -4,6 +4,7 @@
 #include "core/loadpath/screw.h"
 #include "core/material/hot.h"
 #include "core/units/format.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <numbers>
@@ -17,8 +18,8 @@ using verdict::CheckKind;
 constexpr double kBearingOfYield = 1.8; ///< AISC 360 J7, from memory
 constexpr double kClearanceHole =
     1.1; ///< a hole to pass the screw, over its diameter; ISO 273 medium, from memory
-constexpr const char* kHammerWords = "; 1.5 x for hammering";
-constexpr const char* kBearingSource = "AISC 360 J7, bearing 1.8 x yield (from memory); ";
+constexpr const char* kHammerWords = PW_SAY("%1; 1.5 x for hammering");
+constexpr const char* kBearingSource = PW_SAY("AISC 360 J7, bearing 1.8 x yield (from memory); %1");
 
 units::Area ring(Length outside, Length inside) {
     const double o = outside.mm(), i = inside.mm();
@@ -32,19 +33,21 @@ Check bearingCheck(const std::string& id, const std::string& member, const std::
     const Force capacity = on.yield * kBearingOfYield * area;
     Check check = strengthCheck(id, member, title, Rule::Ductile, load.newton(), capacity.newton(), "N", s);
     const auto show = [&](auto q) { return units::show(q, system); };
-    check.basis = show(load) + " on " +
-                  (inside > Length() ? "a ring " + show(inside) + " to " : "a spot of ") + show(outside) +
-                  ", " + show(area) + ", against 1.8 x yield " + show(on.yield) + " (" + on.name + ")";
-    check.source = kBearingSource + on.source;
+    check.basis = inside > Length()
+                      ? say("%1 on a ring %2 to %3, %4, against 1.8 x yield %5 (%6)",
+                            {show(load), show(inside), show(outside), show(area), show(on.yield), on.name})
+                      : say("%1 on a spot of %2, %3, against 1.8 x yield %4 (%5)",
+                            {show(load), show(outside), show(area), show(on.yield), on.name});
+    check.source = say(kBearingSource, {on.source});
     return check;
 }
 
 /// What dents first where a screw or bolt presses on steel.
 material::Material weakerOf(material::Material steel, const std::optional<material::ScrewGrade>& screw,
-                            const std::string& rod = "screw") {
+                            const std::string& rod = say("screw")) {
     if (screw && screw->yield < steel.yield) {
         steel.yield = screw->yield;
-        steel.name = "the " + rod + ", " + screw->name;
+        steel.name = say("the %1, %2", {rod, screw->name});
         steel.source = screw->source;
     }
     return steel;
@@ -53,14 +56,16 @@ material::Material weakerOf(material::Material steel, const std::optional<materi
 Check barBending(const job::Job& job, const Setup& setup, const material::Material& steel, Force load,
                  double s) {
     const job::Back& back = *job.back;
-    const char *id = "back.bending", *title = "Backing bar, bending";
+    const char* id = "back.bending";
+    const std::string title = say("Backing bar, bending");
     const auto missing = [&](const std::string& what) {
         return incompleteCheck(id, "backing bar", title, CheckKind::Force, what);
     };
     if (!back.span)
-        return missing("the backing bar's span is not given: measure between the two places it rests on");
+        return missing(
+            say("the backing bar's span is not given: measure between the two places it rests on"));
     if (!back.width || !back.thickness)
-        return missing("the backing bar's width and thickness are not given: measure them");
+        return missing(say("the backing bar's width and thickness are not given: measure them"));
     Beam beam{*back.span, *back.width, *back.thickness, {}};
     if (setup.members.thread)
         beam.hole = setup.members.thread->diameter * (intoOf(job) == job::Into::Bar ? 1.0 : kClearanceHole);
@@ -70,19 +75,21 @@ Check barBending(const job::Job& job, const Setup& setup, const material::Materi
     const auto show = [&](auto q) { return units::show(q, job.preferred); };
     if (!hasSection(beam)) {
         Check check = strengthCheck(id, "backing bar", title, Rule::Ductile, load.newton(), 0, "N", s);
-        check.basis = "the screw's hole of " + show(beam.hole) + " is as wide as the bar";
-        check.source = "geometry";
+        check.basis = say("the screw's hole of %1 is as wide as the bar", {show(beam.hole)});
+        check.source = say("geometry");
         return check;
     }
     const Stress stress = netStress(beam, load);
+    const std::string netWidth = beam.hole > Length()
+                                     ? say("(%1 - hole %2)", {show(*back.width), show(beam.hole)})
+                                     : "(" + show(*back.width) + ")";
     Check check =
         strengthCheck(id, "backing bar", title, Rule::Ductile, stress.mpa(), steel.yield.mpa(), "MPa", s);
-    check.basis = show(load) + " in the middle of " + show(*back.span) +
-                  ": F L / 4 = " + show(midMoment(beam, load)) + " on (" + show(*back.width) +
-                  (beam.hole > Length() ? " - hole " + show(beam.hole) : std::string()) + ") x " +
-                  show(*back.thickness) + "^2 / 6 = " + show(stress) + " against yield " + show(steel.yield) +
-                  " (" + steel.name + "); it bends " + show(midDeflection(beam, load, steel.E));
-    check.source = "beam on two supports, Roark 7th ed. Table 8.1; " + steel.source;
+    check.basis =
+        say("%1 in the middle of %2: F L / 4 = %3 on %4 x %5^2 / 6 = %6 against yield %7 (%8); it bends %9",
+            {show(load), show(*back.span), show(midMoment(beam, load)), netWidth, show(*back.thickness),
+             show(stress), show(steel.yield), steel.name, show(midDeflection(beam, load, steel.E))});
+    check.source = say("beam on two supports, Roark 7th ed. Table 8.1; %1", {steel.source});
     return check;
 }
 
@@ -109,17 +116,17 @@ void barChecks(const job::Job& job, const Setup& setup, Force load, double s, Me
     }
     steel = atToolHeat(*steel, job, out);
     if (!back.steel)
-        out.assumptions.push_back("the backing bar's steel is not given: taken as unknown scrap");
+        out.assumptions.push_back(say("the backing bar's steel is not given: taken as unknown scrap"));
     if (back.kind == job::BackKind::Bar || back.span)
         out.checks.push_back(barBending(job, setup, *steel, load, s));
-    const char *id = "back.bearing", *member = back.kind == job::BackKind::Bar ? "backing bar" : "stop block",
-               *title = "Pressure on the back";
+    const char *id = "back.bearing", *member = back.kind == job::BackKind::Bar ? "backing bar" : "stop block";
+    const std::string title = say("Pressure on the back");
     if (intoOf(job) == job::Into::Bar)
         return; // tapped: thread.bar carries it
     if (!setup.members.thread) {
         out.checks.push_back(
             incompleteCheck(id, member, title, CheckKind::Force,
-                            "the forcing screw's thread is not given, M20 or 3/4-10 for one"));
+                            say("the forcing screw's thread is not given, M20 or 3/4-10 for one")));
         return;
     }
     if (screwPushes(job)) {
@@ -128,7 +135,7 @@ void barChecks(const job::Job& job, const Setup& setup, Force load, double s, Me
             bearingCheck(id, member, title, load * hammer, pointDiameterOf(job, *setup.members.thread), {},
                          weakerOf(*steel, setup.members.screw), s, job.preferred);
         if (hammer > 1)
-            check.basis += kHammerWords;
+            check.basis = say(kHammerWords, {check.basis});
         out.checks.push_back(check);
         return;
     }
@@ -147,7 +154,7 @@ util::Result<material::Material> shaftSteel(const job::Job& job, MemberChecks& o
     else if (job.screw && job.screw->intoMaterial)
         given = job.screw->intoMaterial;
     if (!given)
-        out.assumptions.push_back("the shaft's steel is not given: taken as unknown scrap");
+        out.assumptions.push_back(say("the shaft's steel is not given: taken as unknown scrap"));
     auto steel = orScrap(given);
     if (!steel)
         out.problems.push_back(
@@ -158,11 +165,12 @@ util::Result<material::Material> shaftSteel(const job::Job& job, MemberChecks& o
 
 void stopBoltChecks(const job::Job& job, Force load, double s, MemberChecks& out) {
     const job::Back& back = *job.back;
-    const char *threadTitle = "Stop bolt's thread", *padTitle = "Stop bolt's pad";
+    const std::string threadTitle = say("Stop bolt's thread"), padTitle = say("Stop bolt's pad");
     const auto shaft = shaftSteel(job, out);
     if (back.thread.empty() || !shaft) {
-        out.checks.push_back(incompleteCheck("back.thread", "stop bolt", threadTitle, CheckKind::Force,
-                                             "the stop bolt's thread is not given, M16 or 5/8-11 for one"));
+        out.checks.push_back(
+            incompleteCheck("back.thread", "stop bolt", threadTitle, CheckKind::Force,
+                            say("the stop bolt's thread is not given, M16 or 5/8-11 for one")));
         return;
     }
     const auto thread = thread::parse(back.thread);
@@ -172,14 +180,14 @@ void stopBoltChecks(const job::Job& job, Force load, double s, MemberChecks& out
     }
     const bool seats = back.pad && *back.pad > thread->diameter;
     if (back.pad && !seats)
-        out.assumptions.push_back("a pad of " + units::show(*back.pad, job.preferred) +
-                                  " is no wider than the " + thread->name +
-                                  " stop bolt and seats on nothing: its thread carries");
+        out.assumptions.push_back(
+            say("a pad of %1 is no wider than the %2 stop bolt and seats on nothing: its thread carries",
+                {units::show(*back.pad, job.preferred), thread->name}));
     if (seats)
         out.checks.push_back(bearingCheck("back.bearing", "stop bolt", padTitle, load, *back.pad,
                                           thread->diameter, *shaft, s, job.preferred));
     if (back.grade.empty())
-        out.assumptions.push_back("the stop bolt's grade is not given: taken as the weakest sold");
+        out.assumptions.push_back(say("the stop bolt's grade is not given: taken as the weakest sold"));
     const auto grade = material::findScrewGrade(back.grade.empty() ? "unknown" : back.grade, *thread);
     if (!grade) {
         out.problems.push_back({"back.grade", grade.problem().message});
@@ -188,8 +196,8 @@ void stopBoltChecks(const job::Job& job, Force load, double s, MemberChecks& out
     if (!back.engagement) {
         out.checks.push_back(incompleteCheck("back.thread", "stop bolt", threadTitle,
                                              seats ? CheckKind::Note : CheckKind::Force,
-                                             "how deep the stop bolt sits in the shaft is not given: count "
-                                             "its turns in and multiply by the pitch"));
+                                             say("how deep the stop bolt sits in the shaft is not given: "
+                                                 "count its turns in and multiply by the pitch")));
         return;
     }
     StripInputs in;
@@ -207,9 +215,9 @@ void stopBoltChecks(const job::Job& job, Force load, double s, MemberChecks& out
     if (seats) { // the pad carries: what the thread alone would do is for information
         check.kind = CheckKind::Note;
         check.grade = Grade::Holds;
-        check.basis =
-            "screwed down onto its pad the thread carries nothing; left standing off it would carry all: " +
-            check.basis;
+        check.basis = say(
+            "screwed down onto its pad the thread carries nothing; left standing off it would carry all: %1",
+            {check.basis});
     }
     out.checks.push_back(check);
 }
@@ -255,18 +263,19 @@ MemberChecks pointChecks(const job::Job& job, const Setup& setup, Force load, do
             if (const auto grade =
                     material::findScrewGrade(job.back->grade.empty() ? "unknown" : job.back->grade, *thread))
                 bolt = *grade;
-    const material::Material weaker = weakerOf(weakerOf(*shaft, bolt, "stop bolt"), setup.members.screw);
+    const material::Material weaker = weakerOf(weakerOf(*shaft, bolt, say("stop bolt")), setup.members.screw);
     const double hammer = hammerFactorOf(job);
-    Check check = bearingCheck("point.bearing", "screw point", "Screw point on the shaft", load * hammer,
+    Check check = bearingCheck("point.bearing", "screw point", say("Screw point on the shaft"), load * hammer,
                                point, bore, weaker, s, job.preferred);
     const auto show = [&](auto q) { return units::show(q, job.preferred); };
     if (bore >= point) {
         check.grade = Grade::Breaks;
-        check.basis = "the shaft is bored " + show(bore) + " and the point is " + show(point) +
-                      " across: it has nothing to push on; put a plug or a stop bolt in the shaft's end";
-        check.source = "geometry";
+        check.basis = say("the shaft is bored %1 and the point is %2 across: it has nothing to push on; put "
+                          "a plug or a stop bolt in the shaft's end",
+                          {show(bore), show(point)});
+        check.source = say("geometry");
     } else if (hammer > 1) {
-        check.basis += kHammerWords;
+        check.basis = say(kHammerWords, {check.basis});
     }
     out.checks.push_back(check);
     return out;

@@ -1,6 +1,7 @@
 #include "core/loadpath/buckling.h"
 
 #include "core/units/format.h"
+#include "core/util/say.h"
 
 #include <cmath>
 #include <numbers>
@@ -34,22 +35,25 @@ Stress criticalStress(const Column& column) {
 }
 
 Check bucklingCheck(const BucklingInputs& in) {
-    const char *id = "screw.buckling", *title = "Screw, buckling";
+    const char* id = "screw.buckling";
+    const std::string title = say("Screw, buckling");
     if (!in.freeLength)
         return incompleteCheck(id, "screw", title, verdict::CheckKind::Force,
-                               "how long the screw stands free is not given: measure from the plate to the "
-                               "shaft's end when the pull begins, and add what it must still come");
+                               say("how long the screw stands free is not given: measure from the plate to "
+                                   "the shaft's end when the pull begins, and add what it must still come"));
     const Length root = thread::rootDiameter(in.thread);
     const Column column{root, *in.freeLength, in.endFactor, in.strength.yield, Stress::fromMpa(kSteelE)};
     const Force capacity = criticalStress(column) * thread::rootArea(in.thread);
     Check check =
         strengthCheck(id, "screw", title, Rule::Sudden, in.load.newton(), capacity.newton(), "N", in.s);
     const auto show = [&](auto q) { return units::show(q, in.system); };
-    check.basis = in.thread.name + ", root " + show(root) + ", " + show(*in.freeLength) + " free, " +
-                  in.endWords + " (K = " + units::number(in.endFactor) +
-                  "): " + (isSlender(column) ? "Euler " : "Johnson ") + show(criticalStress(column)) + " x " +
-                  show(thread::rootArea(in.thread)) + " = " + show(capacity) + " against " + show(in.load);
-    check.source = "Shigley 9th ed. eq. (4-43) Euler, (4-48) Johnson; " + in.strength.source;
+    const std::string stress = isSlender(column) ? say("Euler %1", {show(criticalStress(column))})
+                                                 : say("Johnson %1", {show(criticalStress(column))});
+    check.basis =
+        say("%1, root %2, %3 free, %4 (K = %5): %6 x %7 = %8 against %9",
+            {in.thread.name, show(root), show(*in.freeLength), in.endWords, units::number(in.endFactor),
+             stress, show(thread::rootArea(in.thread)), show(capacity), show(in.load)});
+    check.source = say("Shigley 9th ed. eq. (4-43) Euler, (4-48) Johnson; %1", {in.strength.source});
     return check;
 }
 

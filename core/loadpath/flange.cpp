@@ -1,6 +1,7 @@
 #include "core/loadpath/flange.h"
 
 #include "core/units/format.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <numbers>
@@ -15,7 +16,8 @@ constexpr double kBrittleHolds = 4, kBrittleBreaks = 2; // common practice, no p
 constexpr double kBearingOfYield = 1.8;                 // AISC 360 J7, from memory
 constexpr double kShearOfYield = 0.6;                   // AISC 360 J4, from memory
 constexpr double kRounding = 1e-9;
-constexpr const char* kBrittleSource = "brittle, 4 and 2 on ultimate: common practice, no published source";
+constexpr const char* kBrittleSource =
+    PW_SAY("brittle, 4 and 2 on ultimate: common practice, no published source");
 
 /// A brittle part is judged on ultimate by its own limits.
 void judgeBrittle(Check& check, double s) {
@@ -33,9 +35,10 @@ std::string strength(Stress stress, const FlangeDemands& demands) {
 
 std::string jawsInWords(const FlangeFindings& f, units::System system) {
     if (f.fullRing)
-        return "jaws all round, " + units::show(f.perJaw * static_cast<double>(f.jaws), system);
-    return std::to_string(f.jaws) + " jaws, " + units::show(f.perJaw, system) +
-           (f.oneSlack ? " each with one slack (common practice)" : " each");
+        return say("jaws all round, %1", {units::show(f.perJaw * static_cast<double>(f.jaws), system)});
+    return f.oneSlack ? say("%1 jaws, %2 each with one slack (common practice)",
+                            {f.jaws, units::show(f.perJaw, system)})
+                      : say("%1 jaws, %2 each", {f.jaws, units::show(f.perJaw, system)});
 }
 
 std::string join(const std::vector<std::string>& parts) {
@@ -52,17 +55,17 @@ void addIfMissing(std::vector<std::string>& missing, bool given, const std::stri
 
 void addJaws(std::vector<std::string>& missing, const job::Hub& hub) {
     const job::Jaws jaws = hub.jaws.value_or(job::Jaws{});
-    addIfMissing(missing, jaws.count.has_value(), "hub.jaws.count: count the jaws that grip the flange");
+    addIfMissing(missing, jaws.count.has_value(), say("hub.jaws.count: count the jaws that grip the flange"));
     addIfMissing(missing, jaws.width.has_value(),
-                 "hub.jaws.width: measure across one jaw, along the flange's rim");
+                 say("hub.jaws.width: measure across one jaw, along the flange's rim"));
     addIfMissing(missing, jaws.overlap.has_value(),
-                 "hub.jaws.overlap: measure how far a jaw reaches in behind the rim");
+                 say("hub.jaws.overlap: measure how far a jaw reaches in behind the rim"));
 }
 
 std::optional<std::string> inOneLine(const std::vector<std::string>& missing) {
     if (missing.empty())
         return std::nullopt;
-    return "not given: " + join(missing);
+    return say("not given: %1", {join(missing)});
 }
 
 } // namespace
@@ -72,30 +75,33 @@ Check flangeBendingCheck(const FlangeFindings& f, const material::Material& mate
     const double worst = material.brittle ? f.principal.mpa() : f.vonMises.mpa();
     const double capacity =
         (material.brittle ? material.ultimate : material.yield).mpa() * demands.strengthFactor;
-    Check check = strengthCheck("flange.bending", "flange", "Flange under the jaws", Rule::Ductile, worst,
-                                capacity, "MPa", demands.s);
+    Check check = strengthCheck("flange.bending", "flange", say("Flange under the jaws"), Rule::Ductile,
+                                worst, capacity, "MPa", demands.s);
     if (material.brittle)
         judgeBrittle(check, demands.s);
-    check.basis = jawsInWords(f, demands.system) + ": worst stress " +
-                  units::show(Stress::fromMpa(worst), demands.system) +
-                  (f.atRoot ? " at the root" : " under a jaw") + " against " +
-                  strength(material.brittle ? material.ultimate : material.yield, demands) +
-                  (material.brittle ? " to break (" : " yield (") + material.name + "); wanted " +
-                  number(*check.wanted) + " x";
+    const std::string limit =
+        material.brittle ? say("%1 to break (%2)", {strength(material.ultimate, demands), material.name})
+                         : say("%1 yield (%2)", {strength(material.yield, demands), material.name});
+    check.basis = say(f.atRoot ? PW_SAY("%1: worst stress %2 at the root against %3; wanted %4 x")
+                               : PW_SAY("%1: worst stress %2 under a jaw against %3; wanted %4 x"),
+                      {jawsInWords(f, demands.system), units::show(Stress::fromMpa(worst), demands.system),
+                       limit, number(*check.wanted)});
     if (!f.settled)
-        check.basis += "; not settled, within about " + number(f.errorPercent, 2) + " %";
+        check.basis = say("%1; not settled, within about %2 %", {check.basis, number(f.errorPercent, 2)});
     if (f.collapseFactor)
-        check.basis += std::string("; ") + (f.collapseReached ? "folds at " : "carries at least ") +
-                       number(*f.collapseFactor) + " x the load";
+        check.basis = say(f.collapseReached ? PW_SAY("%1; folds at %2 x the load")
+                                            : PW_SAY("%1; carries at least %2 x the load"),
+                          {check.basis, number(*f.collapseFactor)});
     if (material.brittle && demands.hammering) {
         check.grade = Grade::Breaks;
-        check.basis += "; never hammer on a cast flange";
+        check.basis = say("%1; never hammer on a cast flange", {check.basis});
     }
-    check.source = std::string(f.fullRing ? "annular plate fixed inside, Roark, 7th ed., Table 11.2"
-                                          : "elastic field of the flange clamped at its root, even pressure "
-                                            "under each jaw") +
-                   "; " + (material.brittle ? kBrittleSource : "ASME BTH-1 category A, 2.0 on yield") + "; " +
-                   material.source;
+    check.source = say(
+        "%1; %2; %3",
+        {f.fullRing ? say("annular plate fixed inside, Roark, 7th ed., Table 11.2")
+                    : say("elastic field of the flange clamped at its root, even pressure under each jaw"),
+         material.brittle ? say(kBrittleSource) : say("ASME BTH-1 category A, 2.0 on yield"),
+         material.source});
     return check;
 }
 
@@ -104,17 +110,18 @@ Check jawBearingCheck(Force perJaw, Length width, Length overlap, const material
     const units::Area area = width * overlap;
     const Stress limit =
         (material.brittle ? material.ultimate : material.yield * kBearingOfYield) * demands.strengthFactor;
-    Check check = strengthCheck("jaws.bearing", "flange", "Pressure under the jaws", Rule::Ductile,
+    Check check = strengthCheck("jaws.bearing", "flange", say("Pressure under the jaws"), Rule::Ductile,
                                 perJaw.newton(), (limit * area).newton(), "N", demands.s);
     if (material.brittle)
         judgeBrittle(check, demands.s);
     const auto show = [&](auto q) { return units::show(q, demands.system); };
-    check.basis = show(perJaw) + " on a jaw of " + show(width) + " x " + show(overlap) + ", against " +
-                  (material.brittle ? "ultimate " + strength(material.ultimate, demands)
-                                    : "1.8 x yield " + strength(material.yield, demands)) +
-                  " (" + material.name + ")";
+    check.basis = say("%1 on a jaw of %2 x %3, against %4 (%5)",
+                      {show(perJaw), show(width), show(overlap),
+                       (material.brittle ? say("ultimate %1", {strength(material.ultimate, demands)})
+                                         : say("1.8 x yield %1", {strength(material.yield, demands)})),
+                       material.name});
     check.source =
-        (material.brittle ? std::string(kBrittleSource) : "AISC 360 J7, bearing 1.8 x yield (from memory)") +
+        (material.brittle ? say(kBrittleSource) : say("AISC 360 J7, bearing 1.8 x yield (from memory)")) +
         "; " + material.source;
     return check;
 }
@@ -126,18 +133,19 @@ Check flangeShearCheck(Force perJaw, int jaws, Length root, Length thickness, Le
     const units::Area area = std::min(sides, part);
     const Stress limit =
         (material.brittle ? material.ultimate : material.yield * kShearOfYield) * demands.strengthFactor;
-    Check check = strengthCheck("flange.shear", "flange", "Flange, shear round a jaw", Rule::Ductile,
+    Check check = strengthCheck("flange.shear", "flange", say("Flange, shear round a jaw"), Rule::Ductile,
                                 perJaw.newton(), (limit * area).newton(), "N", demands.s);
     if (material.brittle)
         judgeBrittle(check, demands.s);
     const auto show = [&](auto q) { return units::show(q, demands.system); };
-    check.basis = show(perJaw) + " on " + show(area) + (sides < part ? " round a jaw" : " of the root") +
-                  ", against " +
-                  (material.brittle ? "ultimate " + strength(material.ultimate, demands)
-                                    : "0.6 x yield " + strength(material.yield, demands)) +
-                  " (" + material.name + ")";
+    check.basis = say(sides < part ? PW_SAY("%1 on %2 round a jaw, against %3 (%4)")
+                                   : PW_SAY("%1 on %2 of the root, against %3 (%4)"),
+                      {show(perJaw), show(area),
+                       (material.brittle ? say("ultimate %1", {strength(material.ultimate, demands)})
+                                         : say("0.6 x yield %1", {strength(material.yield, demands)})),
+                       material.name});
     check.source =
-        (material.brittle ? std::string(kBrittleSource) : "AISC 360 J4, shear 0.6 x yield (from memory)") +
+        (material.brittle ? say(kBrittleSource) : say("AISC 360 J4, shear 0.6 x yield (from memory)")) +
         "; " + material.source;
     return check;
 }
@@ -145,11 +153,12 @@ Check flangeShearCheck(Force perJaw, int jaws, Length root, Length thickness, Le
 std::optional<std::string> missingForFlange(const job::Hub& hub) {
     const job::Flange flange = hub.flange.value_or(job::Flange{});
     std::vector<std::string> missing;
-    addIfMissing(missing, flange.outside.has_value(), "hub.flange.outside: measure across the flange's rim");
+    addIfMissing(missing, flange.outside.has_value(),
+                 say("hub.flange.outside: measure across the flange's rim"));
     addIfMissing(missing, flange.root.has_value(),
-                 "hub.flange.root: measure across the hub right behind the flange");
+                 say("hub.flange.root: measure across the hub right behind the flange"));
     addIfMissing(missing, flange.thickness.has_value(),
-                 "hub.flange.thickness: measure at the root, where it is loaded");
+                 say("hub.flange.thickness: measure at the root, where it is loaded"));
     addJaws(missing, hub);
     return inOneLine(missing);
 }

@@ -7,6 +7,7 @@
 #include "core/loadpath/screw.h"
 #include "core/loadpath/studs.h"
 #include "core/units/format.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 
@@ -16,8 +17,8 @@ namespace {
 
 using verdict::CheckKind;
 
-constexpr const char* kNoThread = "the forcing screw's thread is not given, M20 or 3/4-10 for one";
-constexpr const char* kNoLoad = "no load: give the springs' forces, or the load in all";
+constexpr const char* kNoThread = PW_SAY("the forcing screw's thread is not given, M20 or 3/4-10 for one");
+constexpr const char* kNoLoad = PW_SAY("no load: give the springs' forces, or the load in all");
 
 struct Context {
     const job::Job& job;
@@ -26,18 +27,18 @@ struct Context {
     double s;
 };
 
-constexpr const char* kNoGrade = "the screw's grade is not known: read the marks on its head or end";
+constexpr const char* kNoGrade = PW_SAY("the screw's grade is not known: read the marks on its head or end");
 
 Check screwCheck(const Context& at, const std::optional<TorqueInputs>& torque, const FromPlate& plate) {
     const auto missing = [&](const std::string& what) {
-        return incompleteCheck("screw.stress", "screw", "Screw", CheckKind::Force, what);
+        return incompleteCheck("screw.stress", "screw", say("Screw"), CheckKind::Force, what);
     };
     if (!at.members.thread || !torque)
-        return missing(kNoThread);
+        return missing(say(kNoThread));
     if (!at.members.screw)
-        return missing(kNoGrade);
+        return missing(say(kNoGrade));
     if (!at.pack.known())
-        return missing(kNoLoad);
+        return missing(say(kNoLoad));
     ScrewInputs in{*at.members.thread, *at.members.screw, at.pack.design(), torque->friction.thread.high,
                    at.s};
     in.bending = plate.screwMoment;
@@ -55,7 +56,8 @@ std::optional<Check> columnCheck(const Context& at) {
         in.freeLength = at.job.screw->freeLength;
     const bool loose = (at.job.hub && at.job.hub->jaws) || at.job.legs;
     in.endFactor = loose ? 2.0 : 1.0;
-    in.endWords = loose ? "the tool stands on jaws or legs that can sway" : "the plate is bolted to the part";
+    in.endWords =
+        loose ? say("the tool stands on jaws or legs that can sway") : say("the plate is bolted to the part");
     in.load = at.pack.design() * hammerFactorOf(at.job);
     in.s = at.s;
     in.system = at.job.preferred;
@@ -64,21 +66,21 @@ std::optional<Check> columnCheck(const Context& at) {
 
 Check nutCheck(const Context& at) {
     const auto missing = [&](const std::string& what) {
-        return incompleteCheck("thread.nut", "nut", "Nut thread", CheckKind::Force, what);
+        return incompleteCheck("thread.nut", "nut", say("Nut thread"), CheckKind::Force, what);
     };
     if (!at.members.thread)
-        return missing(kNoThread);
+        return missing(say(kNoThread));
     if (!at.pack.known())
-        return missing(kNoLoad);
+        return missing(say(kNoLoad));
     if (!at.members.screw || !at.members.nut)
-        return missing("the grade of screw or nut is not known: read the marks on them");
+        return missing(say("the grade of screw or nut is not known: read the marks on them"));
     const auto height = nutHeightOf(at.job, at.members);
     if (!height)
-        return missing("the nut's height is not given: measure it");
+        return missing(say("the nut's height is not given: measure it"));
     StripInputs in;
     in.id = "thread.nut";
     in.member = "nut";
-    in.title = "Nut thread";
+    in.title = say("Nut thread");
     in.thread = *at.members.thread;
     in.engagement = *height;
     in.screw = *at.members.screw;
@@ -101,17 +103,17 @@ std::optional<Check> intoCheck(const Context& at) {
     case job::Into::Shaft:
         in.id = "thread.shaft";
         in.member = "shaft thread";
-        in.title = "Shaft thread";
+        in.title = say("Shaft thread");
         break;
     case job::Into::Bar:
         in.id = "thread.bar";
         in.member = "bar thread";
-        in.title = "Bar thread";
+        in.title = say("Bar thread");
         break;
     case job::Into::Plate:
         in.id = "thread.plate";
         in.member = "plate thread";
-        in.title = "Plate thread";
+        in.title = say("Plate thread");
         break;
     case job::Into::Nut:
         return std::nullopt;
@@ -120,25 +122,24 @@ std::optional<Check> intoCheck(const Context& at) {
         return incompleteCheck(in.id, in.member, in.title, CheckKind::Force, what);
     };
     if (!at.members.thread)
-        return missing(kNoThread);
+        return missing(say(kNoThread));
     if (!at.pack.known())
-        return missing(kNoLoad);
+        return missing(say(kNoLoad));
     if (!at.members.screw)
-        return missing(kNoGrade);
+        return missing(say(kNoGrade));
     const bool plate = into == job::Into::Plate;
     const auto& steel = plate ? at.members.plate : at.members.into;
     if (!steel)
         return missing(
-            plate ? "the plate's steel is not known: name a grade, or \"unknown scrap\""
-                  : "the steel the screw goes into is not known: name a grade, or \"unknown scrap\"");
+            plate ? say("the plate's steel is not known: name a grade, or \"unknown scrap\"")
+                  : say("the steel the screw goes into is not known: name a grade, or \"unknown scrap\""));
     std::optional<Length> engagement = at.job.screw ? at.job.screw->engagement : std::nullopt;
     // Loose plates do not share one thread: the first takes it.
     if (plate && at.job.plate.thickness)
         engagement = engagement ? std::min(*engagement, *at.job.plate.thickness) : at.job.plate.thickness;
     if (!engagement)
-        return missing(
-            "how deep the screw sits in its thread is not given: count its turns in and multiply by the "
-            "pitch");
+        return missing(say("how deep the screw sits in its thread is not given: count its turns in and "
+                           "multiply by the pitch"));
     in.thread = *at.members.thread;
     in.engagement = *engagement;
     in.screw = *at.members.screw;
@@ -190,11 +191,12 @@ void screwChecks(const Context& at, LoadPath& path, const FromPlate& plate) {
 /// Nut face, washer or a ram's foot on the plate.
 void bearingChecks(const Context& at, LoadPath& path) {
     const auto missing = [&](const std::string& what) {
-        return incompleteCheck("centre.bearing", "centre bearing", "Centre bearing", CheckKind::Force, what);
+        return incompleteCheck("centre.bearing", "centre bearing", say("Centre bearing"), CheckKind::Force,
+                               what);
     };
     if (!path.bearing) {
-        path.checks.push_back(
-            missing(at.job.ram ? "measure the ram's foot across: centre.bearing_outside" : kNoThread));
+        path.checks.push_back(missing(
+            at.job.ram ? say("measure the ram's foot across: centre.bearing_outside") : say(kNoThread)));
         return;
     }
     // A tapped bore bears on its own thread: thread.plate judges it.
@@ -203,7 +205,7 @@ void bearingChecks(const Context& at, LoadPath& path) {
             path.checks.push_back(centreBearingCheck(*path.bearing, *path.members.plate, at.pack.design(),
                                                      at.s, at.job.preferred));
         else
-            path.checks.push_back(missing(kNoLoad));
+            path.checks.push_back(missing(say(kNoLoad)));
     }
     if (hasScrew(at.job))
         if (auto check = washerCheck(at.job, *path.bearing))
@@ -219,7 +221,7 @@ void travelChecks(const Context& at, LoadPath& path) {
         path.checks.push_back(threadTravelCheck(travel));
     } else {
         path.checks.push_back(
-            incompleteCheck("travel.thread", "screw", "Thread left", CheckKind::Fit, kNoThread));
+            incompleteCheck("travel.thread", "screw", say("Thread left"), CheckKind::Fit, say(kNoThread)));
     }
     path.checks.push_back(pinTravelCheck(at.job, at.pack));
     path.checks.push_back(accessCheck(at.job));
@@ -232,26 +234,26 @@ std::optional<Check> hammeringCheck(const job::Job& job, const Members& members)
     Check check;
     check.id = "tool.hammering";
     check.member = "tool";
-    check.title = "Hammering";
+    check.title = say("Hammering");
     check.kind = CheckKind::Fit;
-    check.source = "common practice, no published source";
+    check.source = say("common practice, no published source");
     const bool snaps =
         job.plate.tests.file == job::FileTest::Skates || job.plate.tests.bend == job::BendTest::Snapped;
     std::string why;
     if (job.ram)
-        why = "a ram is loaded: its seals and rod do not take blows";
+        why = say("a ram is loaded: its seals and rod do not take blows");
     else if (snaps || (members.plate && members.plate->brittle))
-        why = "the plate is brittle: it cracks under a blow";
+        why = say("the plate is brittle: it cracks under a blow");
     else if (job.hub && job.hub->flange && job.hub->jaws) {
         const auto flange = job.hub->flange->material ? job.hub->flange->material : job.hub->hubMaterial;
         const auto found =
             flange ? material::resolve(*flange) : util::Result<material::Material>(util::Problem{});
         if (!found || found->brittle)
-            why = "the flange the jaws hold is cast: it cracks under a blow";
+            why = say("the flange the jaws hold is cast: it cracks under a blow");
     }
     check.grade = why.empty() ? Grade::Holds : Grade::Breaks;
-    check.basis =
-        why.empty() ? "blows count 1.5 x the load on screw, point and plate" : why + ". Do not hammer";
+    check.basis = why.empty() ? say("blows count 1.5 x the load on screw, point and plate")
+                              : say("%1. Do not hammer", {why});
     return check;
 }
 
@@ -295,7 +297,7 @@ LoadPath loadPath(const job::Job& job, const Setup& setup, const spring::PackLoa
         checks.push_back(landBearingCheck(job, path.members.plate, pack.station.high, at.s));
     else
         checks.push_back(
-            incompleteCheck("land.bearing", "lands", "Land pressure", CheckKind::Force, kNoLoad));
+            incompleteCheck("land.bearing", "lands", say("Land pressure"), CheckKind::Force, say(kNoLoad)));
     checks.push_back(ligamentCheck(job, ligaments));
     checks.push_back(cutHolesCheck(job));
     return path;

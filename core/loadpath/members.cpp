@@ -1,5 +1,7 @@
 #include "core/loadpath/members.h"
 
+#include "core/util/say.h"
+
 namespace pw::loadpath {
 
 job::Into intoOf(const job::Job& job) {
@@ -65,12 +67,12 @@ Members membersOf(const job::Job& job) {
     if (members.thread && !screw.thread.empty() && !job.plate.boreThread.empty() &&
         intoOf(job) == job::Into::Plate)
         if (const auto bore = thread::parse(job.plate.boreThread); bore && !(*bore == *members.thread))
-            members.problems.push_back({"screw.thread", members.thread->name +
-                                                            " does not go into a bore tapped " + bore->name +
-                                                            "; give both the same thread"});
+            members.problems.push_back(
+                {"screw.thread", say("%1 does not go into a bore tapped %2; give both the same thread",
+                                     {members.thread->name, bore->name})});
     if (members.thread) {
         if (screw.grade.empty())
-            members.assumptions.push_back("screw grade not given: taken as the weakest sold");
+            members.assumptions.push_back(say("screw grade not given: taken as the weakest sold"));
         if (auto grade =
                 material::findScrewGrade(screw.grade.empty() ? "unknown" : screw.grade, *members.thread))
             members.screw = *grade;
@@ -78,7 +80,7 @@ Members membersOf(const job::Job& job) {
             wrong("screw.grade", grade.problem());
         if (hasNut(job)) {
             if (screw.nutGrade.empty())
-                members.assumptions.push_back("nut grade not given: taken as the weakest sold");
+                members.assumptions.push_back(say("nut grade not given: taken as the weakest sold"));
             if (auto grade = material::findNutGrade(screw.nutGrade.empty() ? "unknown" : screw.nutGrade,
                                                     *members.thread))
                 members.nut = *grade;
@@ -98,7 +100,7 @@ Members membersOf(const job::Job& job) {
         if (!given && into == job::Into::Shaft && job.hub)
             given = job.hub->shaftMaterial;
         if (!given)
-            members.assumptions.push_back("steel the screw goes into not given: taken as unknown scrap");
+            members.assumptions.push_back(say("steel the screw goes into not given: taken as unknown scrap"));
         if (auto steel = orScrap(given))
             members.into = *steel;
         else

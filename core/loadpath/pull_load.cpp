@@ -1,6 +1,7 @@
 #include "core/loadpath/pull_load.h"
 
 #include "core/units/format.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 
@@ -41,8 +42,9 @@ PullSources pullSources(const job::Job& job, const std::optional<TorqueInputs>& 
         if (job.screw->handPull)
             pull = *job.screw->handPull;
         else
-            sources.assumptions.push_back("the hand pulls the wrench with " + show(pull) +
-                                          ", a strong one-handed pull (common practice)");
+            sources.assumptions.push_back(
+                say("the hand pulls the wrench with %1, a strong one-handed pull (common practice)",
+                    {show(pull)}));
         const Torque made = pull * *job.screw->wrench;
         const Range<Torque> unit = torqueFor(*torque, Force::fromN(1));
         sources.wrench = {Force::fromN(made / unit.high), Force::fromN(made / unit.low)};
@@ -50,8 +52,9 @@ PullSources pullSources(const job::Job& job, const std::optional<TorqueInputs>& 
     if (job.ram) {
         sources.ram = ramForce(*job.ram);
         if (sources.ram && !(job.ram->area && job.ram->maxPressure))
-            sources.assumptions.push_back("the ram makes its capacity of " + show(*sources.ram) +
-                                          "; its relief pressure and area were not both given");
+            sources.assumptions.push_back(
+                say("the ram makes its capacity of %1; its relief pressure and area were not both given",
+                    {show(*sources.ram)}));
     }
     return sources;
 }

@@ -4,6 +4,7 @@
 #include "core/material/grades.h"
 #include "core/thread/thread.h"
 #include "core/units/format.h"
+#include "core/util/say.h"
 
 namespace pw::loadpath {
 
@@ -12,14 +13,15 @@ namespace {
 using verdict::CheckKind;
 
 Check capacityCheck(const job::Job& job, Force load) {
-    const char *id = "ram.capacity", *title = "Ram";
+    const char* id = "ram.capacity";
+    const std::string title = say("Ram");
     const job::Ram& ram = *job.ram;
     const auto show = [&](auto q) { return units::show(q, job.preferred); };
     const auto most = ramForce(ram);
     if (!most)
         return incompleteCheck(
             id, "ram", title, CheckKind::Fit,
-            "neither the ram's capacity nor its area and relief pressure are given: read its plate");
+            say("neither the ram's capacity nor its area and relief pressure are given: read its plate"));
     const Force capacity = ram.capacity.value_or(*most);
     Check check;
     check.id = id;
@@ -39,32 +41,34 @@ Check capacityCheck(const job::Job& job, Force load) {
         check.basis = show(*ram.area) + " x " + units::showPressure(*ram.maxPressure, job.preferred) + " = " +
                       show(*most);
     else
-        check.basis = "capacity " + show(*most);
+        check.basis = say("capacity %1", {show(*most)});
     if (ram.capacity && ram.area && ram.maxPressure)
-        check.basis += ", capacity " + show(*ram.capacity);
+        check.basis = say("%1, capacity %2", {check.basis, show(*ram.capacity)});
     if (over)
-        check.basis += ": the relief pressure drives the ram past its capacity; set the valve lower";
+        check.basis = say("%1: the relief pressure drives the ram past its capacity; set the valve lower",
+                          {check.basis});
     else if (check.grade == Grade::Thin)
-        check.basis +=
-            " of the " + show(load) + " designed for: the ram stalls before the tool is at its load";
-    check.source = "pressure x area; the ram's own plate";
+        check.basis = say("%1 of the %2 designed for: the ram stalls before the tool is at its load",
+                          {check.basis, show(load)});
+    check.source = say("pressure x area; the ram's own plate");
     return check;
 }
 
 std::optional<Check> rodCheck(const job::Job& job, Force load, double s, double strength, MemberChecks& out) {
-    const char *id = "ram.rod", *title = "Ram's rod";
+    const char* id = "ram.rod";
+    const std::string title = say("Ram's rod");
     const job::Ram& ram = *job.ram;
     if (ram.rod.empty())
         return incompleteCheck(
             id, "rod", title, CheckKind::Force,
-            "the rod through the ram is not given: its thread, M24 or 1-8 for one, and its grade");
+            say("the rod through the ram is not given: its thread, M24 or 1-8 for one, and its grade"));
     const auto thread = thread::parse(ram.rod);
     if (!thread) {
         out.problems.push_back({"ram.rod", thread.problem().message});
         return std::nullopt;
     }
     if (ram.rodGrade.empty())
-        out.assumptions.push_back("grade of the ram's rod not given: taken as the weakest sold");
+        out.assumptions.push_back(say("grade of the ram's rod not given: taken as the weakest sold"));
     const auto grade = material::findScrewGrade(ram.rodGrade.empty() ? "unknown" : ram.rodGrade, *thread);
     if (!grade) {
         out.problems.push_back({"ram.rod_grade", grade.problem().message});
@@ -75,9 +79,9 @@ std::optional<Check> rodCheck(const job::Job& job, Force load, double s, double 
     const auto show = [&](auto q) { return units::show(q, job.preferred); };
     Check check =
         strengthCheck(id, "rod", title, Rule::Sudden, load.newton(), (yield * area).newton(), "N", s);
-    check.basis = thread->name + ": " + show(load) + " against yield " + show(yield) + " x " + show(area) +
-                  " = " + show(yield * area) + " (" + grade->name + ")";
-    check.source = "stress area ASME B1.1 / ISO 898-1; " + grade->source;
+    check.basis = say("%1: %2 against yield %3 x %4 = %5 (%6)",
+                      {thread->name, show(load), show(yield), show(area), show(yield * area), grade->name});
+    check.source = say("stress area ASME B1.1 / ISO 898-1; %1", {grade->source});
     return check;
 }
 
@@ -89,17 +93,17 @@ std::optional<Check> strokeCheck(const job::Job& job) {
     Check check;
     check.id = "ram.stroke";
     check.member = "ram";
-    check.title = "Ram's stroke";
+    check.title = say("Ram's stroke");
     check.kind = CheckKind::Note;
     check.unit = "mm";
     check.grade = Grade::Holds;
     check.demand = length.mm();
     check.capacity = stroke.mm();
     check.basis = stroke >= length
-                      ? "one stroke of " + show(stroke) + " draws the hub off its " + show(length) + " seat"
-                      : "the hub sits on " + show(length) + ", the stroke is " + show(stroke) +
-                            ": let down and pack up in between";
-    check.source = "geometry";
+                      ? say("one stroke of %1 draws the hub off its %2 seat", {show(stroke), show(length)})
+                      : say("the hub sits on %1, the stroke is %2: let down and pack up in between",
+                            {show(length), show(stroke)});
+    check.source = say("geometry");
     return check;
 }
 

@@ -1,6 +1,7 @@
 #include "core/loadpath/rating.h"
 
 #include "core/units/format.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,8 +13,8 @@ namespace {
 using verdict::CheckKind;
 
 constexpr double kProof = 1.25;
-constexpr const char* kWindowTitle = "Room to stop";
-constexpr const char* kOverrunTitle = "Wrench";
+constexpr const char* kWindowTitle = PW_SAY("Room to stop");
+constexpr const char* kOverrunTitle = PW_SAY("Wrench");
 
 /// Does the margin stand for a load that can be scaled?
 bool scales(const Check& check) {
@@ -73,24 +74,26 @@ Rating ratingOf(const RatingInputs& in) {
         rating.stamp = roundUp(in.design, most, in.system);
         if (in.stampWanted) {
             if (*in.stampWanted < in.design || *in.stampWanted > most)
-                rating.notes.push_back("a stamp of " + show(*in.stampWanted) + " lies outside " +
-                                       show(in.design) + " (the load) to " + show(most) +
-                                       " (the rated load); " + show(*rating.stamp) + " is taken");
+                rating.notes.push_back(
+                    say("a stamp of %1 lies outside %2 (the load) to %3 (the rated load); %4 is taken",
+                        {show(*in.stampWanted), show(in.design), show(most), show(*rating.stamp)}));
             else
                 rating.stamp = *in.stampWanted;
         }
         rating.proof = *rating.stamp * kProof;
         if (in.limitAtBind && *rating.proof > *in.limitAtBind) {
             rating.proofOnPacking = true;
-            rating.notes.push_back("proof of " + show(*rating.proof) +
-                                   " would drive the springs solid: prove the tool on solid packing");
+            rating.notes.push_back(
+                say("proof of %1 would drive the springs solid: prove the tool on solid packing",
+                    {show(*rating.proof)}));
         }
         if (in.ramLimit && *rating.proof > *in.ramLimit)
-            rating.notes.push_back("proof of " + show(*rating.proof) + " is more than the ram makes, " +
-                                   show(*in.ramLimit) + ": prove the tool in a press or with a larger ram");
+            rating.notes.push_back(say(
+                "proof of %1 is more than the ram makes, %2: prove the tool in a press or with a larger ram",
+                {show(*rating.proof), show(*in.ramLimit)}));
     } else {
-        rating.notes.push_back("the rated load " + show(rating.rated) + " is under the load of the job " +
-                               show(in.design) + ": no stamp");
+        rating.notes.push_back(say("the rated load %1 is under the load of the job %2: no stamp",
+                                   {show(rating.rated), show(in.design)}));
     }
     if (in.torque) {
         rating.stop = torqueFor(*in.torque, rating.rated).low;
@@ -103,16 +106,16 @@ Rating ratingOf(const RatingInputs& in) {
 
 Check torqueWindowCheck(const RatingInputs& in, const Rating& rating) {
     if (!in.torque || !rating.known)
-        return incompleteCheck("screw.torque_window", "screw", kWindowTitle, CheckKind::Note,
-                               !in.torque
-                                   ? "the screw's thread is not given"
-                                   : "no load, so no torque: give the springs' forces or the load in all");
+        return incompleteCheck(
+            "screw.torque_window", "screw", say(kWindowTitle), CheckKind::Note,
+            !in.torque ? say("the screw's thread is not given")
+                       : say("no load, so no torque: give the springs' forces or the load in all"));
     const Torque need = rating.atDesign->high, stop = *rating.stop;
     const auto show = [&](auto q) { return units::show(q, in.system); };
     Check check;
     check.id = "screw.torque_window";
     check.member = "screw";
-    check.title = kWindowTitle;
+    check.title = say(kWindowTitle);
     check.kind = CheckKind::Note;
     check.unit = "N.m";
     check.demand = need.newtonM();
@@ -120,27 +123,28 @@ Check torqueWindowCheck(const RatingInputs& in, const Rating& rating) {
     check.margin = stop / need;
     check.wanted = 1;
     check.grade = *check.margin < 1 - 1e-9 ? Grade::Thin : Grade::Holds;
-    check.basis = show(in.design) + " may need " + show(need) + " (" + in.torque->friction.words +
-                  "); stop at " + show(stop) + ", which is " + show(rating.rated) + " when it runs easily";
+    check.basis =
+        say("%1 may need %2 (%3); stop at %4, which is %5 when it runs easily",
+            {show(in.design), show(need), in.torque->friction.words, show(stop), show(rating.rated)});
     if (check.grade == Grade::Thin)
-        check.basis += ": stop by turns and dial, not by torque";
+        check.basis = say("%1: stop by turns and dial, not by torque", {check.basis});
     const Range<double> k = kFactor(*in.torque);
-    check.basis += "; K " + units::number(k.low, 2) + " to " + units::number(k.high, 2);
+    check.basis = say("%1; K %2 to %3", {check.basis, units::number(k.low, 2), units::number(k.high, 2)});
     check.source =
-        "power-screw equation, Shigley 9th ed. ch. 8; friction classes of VDI 2230-1 (from memory)";
+        say("power-screw equation, Shigley 9th ed. ch. 8; friction classes of VDI 2230-1 (from memory)");
     return check;
 }
 
 Check overrunCheck(const RatingInputs& in, const OverrunInputs& overrun) {
     const auto missing = [&](const std::string& what) {
-        return incompleteCheck("screw.overrun", "screw", kOverrunTitle, CheckKind::Note, what);
+        return incompleteCheck("screw.overrun", "screw", say(kOverrunTitle), CheckKind::Note, what);
     };
     if (!in.torque)
-        return missing("the screw's thread is not given");
+        return missing(say("the screw's thread is not given"));
     if (!overrun.wrench || !overrun.pull)
         return missing(!overrun.wrench
-                           ? "the wrench's length is not given: measure to the middle of the hand"
-                           : "how hard you pull the wrench is not given: 250 N, 55 lbf, is a firm pull");
+                           ? say("the wrench's length is not given: measure to the middle of the hand")
+                           : say("how hard you pull the wrench is not given: 250 N, 55 lbf, is a firm pull"));
     const Check* first = nullptr;
     Force harm;
     for (const Check& check : in.checks) {
@@ -153,14 +157,14 @@ Check overrunCheck(const RatingInputs& in, const OverrunInputs& overrun) {
         }
     }
     if (!first || !(in.design > Force()))
-        return missing("nothing to hold it against: no strength check could be made");
+        return missing(say("nothing to hold it against: no strength check could be made"));
     const Torque torque = *overrun.pull * *overrun.wrench;
     const Force made = mostLoadOf(*in.torque, torque);
     const auto show = [&](auto q) { return units::show(q, in.system); };
     Check check;
     check.id = "screw.overrun";
     check.member = "screw";
-    check.title = kOverrunTitle;
+    check.title = say(kOverrunTitle);
     check.kind = CheckKind::Note;
     check.unit = "N";
     check.demand = made.newton();
@@ -168,16 +172,16 @@ Check overrunCheck(const RatingInputs& in, const OverrunInputs& overrun) {
     check.margin = made > Force() ? harm / made : 99.0;
     check.wanted = 1;
     check.grade = *check.margin < 1 ? Grade::Thin : Grade::Holds;
-    check.basis = show(*overrun.pull) + " at the end of a wrench of " + show(*overrun.wrench) + ", " +
-                  show(torque) + ", can make " + show(made) + "; the first to go is the " + first->member +
-                  " at " + show(harm);
+    check.basis = say("%1 at the end of a wrench of %2, %3, can make %4; the first to go is the %5 at %6",
+                      {show(*overrun.pull), show(*overrun.wrench), show(torque), show(made),
+                       verdict::sayMember(first->member), show(harm)});
     if (check.grade == Grade::Thin) {
         const double turns = overrun.compressFurther / overrun.lead;
-        check.basis += turns > 0 ? "; from where the retainers start to move, stop at " +
-                                       units::number(turns, 2) + " turns"
-                                 : "; stop by turns and dial";
+        check.basis = turns > 0 ? say("%1; from where the retainers start to move, stop at %2 turns",
+                                      {check.basis, units::number(turns, 2)})
+                                : say("%1; stop by turns and dial", {check.basis});
     }
-    check.source = "power-screw equation at low friction, Shigley 9th ed. ch. 8";
+    check.source = say("power-screw equation at low friction, Shigley 9th ed. ch. 8");
     return check;
 }
 

@@ -1,6 +1,7 @@
 #include "core/loadpath/screw.h"
 
 #include "core/units/format.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <cmath>
@@ -18,11 +19,11 @@ std::string conditionWords(job::ThreadCondition condition) {
     case job::ThreadCondition::Good:
         return {};
     case job::ThreadCondition::Worn:
-        return ", 0.75 of it for a worn thread";
+        return say(", 0.75 of it for a worn thread");
     case job::ThreadCondition::Rusty:
-        return ", 0.75 of it for a rusty thread";
+        return say(", 0.75 of it for a rusty thread");
     case job::ThreadCondition::Damaged:
-        return ", half of it for a damaged thread";
+        return say(", half of it for a damaged thread");
     }
     return {};
 }
@@ -37,15 +38,26 @@ constexpr double kRoundShapeFactor = 16 / (3 * std::numbers::pi);
 /// What may go wrong by accident has to hold by less (MODEL, hung station).
 constexpr double kAccidentHolds = 1.5, kAccidentLimit = 1.1;
 
+/// "M20: 12 kN on 245 mm2 = 49 MPa", as far as load and hammer ask.
+std::string tensionWords(const ScrewInputs& in, const ScrewStress& stress) {
+    const auto show = [&](auto q) { return units::show(q, in.system); };
+    const std::string load = show(in.load), area = show(thread::tensileStressArea(in.thread)),
+                      tension = show(stress.tension);
+    if (in.hammer > 1)
+        return in.pushes
+                   ? say("%1: %2 x 1.5 for hammering on %3 = %4 of thrust",
+                         {in.thread.name, load, area, tension})
+                   : say("%1: %2 x 1.5 for hammering on %3 = %4", {in.thread.name, load, area, tension});
+    return in.pushes ? say("%1: %2 on %3 = %4 of thrust", {in.thread.name, load, area, tension})
+                     : say("%1: %2 on %3 = %4", {in.thread.name, load, area, tension});
+}
+
 std::string stressWords(const ScrewInputs& in, const ScrewStress& stress) {
     const auto show = [&](auto q) { return units::show(q, in.system); };
-    std::string words = in.thread.name + ": " + show(in.load) +
-                        (in.hammer > 1 ? " x 1.5 for hammering" : "") + " on " +
-                        show(thread::tensileStressArea(in.thread)) + " = " + show(stress.tension) +
-                        (in.pushes ? " of thrust" : "");
+    std::string words = tensionWords(in, stress);
     if (stress.bending > Stress())
-        words += ", bending " + show(in.bending) + " = " + show(stress.bending);
-    return words + ", twist " + show(stress.torsion) + " at friction " + units::number(in.friction);
+        words = say("%1, bending %2 = %3", {words, show(in.bending), show(stress.bending)});
+    return say("%1, twist %2 at friction %3", {words, show(stress.torsion), units::number(in.friction)});
 }
 
 /// A nut's proof load falls with its height, and does not rise above its class.
@@ -71,13 +83,14 @@ ScrewStress screwStress(const ScrewInputs& in) {
 
 Check screwStressCheck(const ScrewInputs& in) {
     const ScrewStress stress = screwStress(in);
-    Check check = strengthCheck("screw.stress", "screw", "Screw", Rule::Sudden, stress.together.mpa(),
+    Check check = strengthCheck("screw.stress", "screw", say("Screw"), Rule::Sudden, stress.together.mpa(),
                                 in.strength.yield.mpa(), "MPa", in.s);
     const auto show = [&](auto q) { return units::show(q, in.system); };
-    check.basis = stressWords(in, stress) + ", together " + show(stress.together) + " against yield " +
-                  show(in.strength.yield) + " (" + in.strength.name + ")";
+    check.basis =
+        say("%1, together %2 against yield %3 (%4)",
+            {stressWords(in, stress), show(stress.together), show(in.strength.yield), in.strength.name});
     check.source =
-        "stress area ASME B1.1 / ISO 898-1, von Mises, Shigley 9th ed. ch. 8; " + in.strength.source;
+        say("stress area ASME B1.1 / ISO 898-1, von Mises, Shigley 9th ed. ch. 8; %1", {in.strength.source});
     return check;
 }
 
@@ -87,7 +100,7 @@ Check hungScrewCheck(const ScrewInputs& in, int station, shape::Point where) {
     Check check;
     check.id = "screw.hung_station";
     check.member = "screw";
-    check.title = "Screw, one station hung";
+    check.title = say("Screw, one station hung");
     check.kind = verdict::CheckKind::Note; // an accident: it does not rate the tool
     check.unit = "MPa";
     check.demand = demand.mpa();
@@ -98,13 +111,13 @@ Check hungScrewCheck(const ScrewInputs& in, int station, shape::Point where) {
                   : *check.margin >= kAccidentLimit ? Grade::Thin
                                                     : Grade::Breaks;
     const auto show = [&](auto q) { return units::show(q, in.system); };
-    check.basis = "station " + std::to_string(station + 1) + " hangs: " + stressWords(in, stress);
+    check.basis = say("station %1 hangs: %2", {station + 1, stressWords(in, stress)});
     if (stress.bending > Stress())
-        check.basis += ", bending counted / 1.7 (a round bar's full plastic moment)";
-    check.basis += ", together " + show(demand) + " against yield " + show(in.strength.yield) + " (" +
-                   in.strength.name + ")";
-    check.source =
-        "von Mises, Shigley 9th ed. ch. 8; shape factor Roark 7th ed. Table A.1; " + in.strength.source;
+        check.basis = say("%1, bending counted / 1.7 (a round bar's full plastic moment)", {check.basis});
+    check.basis = say("%1, together %2 against yield %3 (%4)",
+                      {check.basis, show(demand), show(in.strength.yield), in.strength.name});
+    check.source = say("von Mises, Shigley 9th ed. ch. 8; shape factor Roark 7th ed. Table A.1; %1",
+                       {in.strength.source});
     check.where = {where};
     return check;
 }
@@ -140,25 +153,29 @@ Check stripCheck(const StripInputs& in) {
     Check check = strengthCheck(in.id, in.member, in.title, Rule::Sudden, in.load.newton(),
                                 loads.least().newton(), "N", in.s);
     const auto show = [&](auto q) { return units::show(q, in.system); };
-    check.basis = in.thread.name + ", " + show(in.engagement) + " engaged: ";
+    std::string sum;
     if (loads.screwGoesFirst())
-        check.basis += "the screw's threads strip first, " +
-                       show(thread::screwShearArea(in.thread, in.engagement)) + " x half of " +
-                       show(in.screw.ultimate) + " (" + in.screw.name + ")";
-    else if (in.nut) {
-        check.basis += "nut " + in.nut->name + ", proof " + show(in.nut->proof) + " x " +
-                       show(thread::tensileStressArea(in.thread));
-        if (heightFactor(in) < 1)
-            check.basis += " x " + show(in.engagement) + " / " + show(in.standardNutHeight) + " of height";
-    } else
-        check.basis += "the inside threads strip first, " +
-                       show(thread::nutShearArea(in.thread, in.engagement)) + " x half of " +
-                       show(in.inside.ultimate) + " (" + in.inside.name + ")";
-    check.basis += conditionWords(in.condition) + " = " + show(loads.least()) + " against " + show(in.load);
-    check.source = "ASME B1.1, FED-STD-H28 shear areas, half the ultimate in shear (from memory); " +
-                   (loads.screwGoesFirst() ? in.screw.source
-                    : in.nut               ? in.nut->source
-                                           : in.inside.source);
+        sum = say(
+            "the screw's threads strip first, %1 x half of %2 (%3)",
+            {show(thread::screwShearArea(in.thread, in.engagement)), show(in.screw.ultimate), in.screw.name});
+    else if (in.nut && heightFactor(in) < 1)
+        sum = say("nut %1, proof %2 x %3 x %4 / %5 of height",
+                  {in.nut->name, show(in.nut->proof), show(thread::tensileStressArea(in.thread)),
+                   show(in.engagement), show(in.standardNutHeight)});
+    else if (in.nut)
+        sum = say("nut %1, proof %2 x %3",
+                  {in.nut->name, show(in.nut->proof), show(thread::tensileStressArea(in.thread))});
+    else
+        sum = say(
+            "the inside threads strip first, %1 x half of %2 (%3)",
+            {show(thread::nutShearArea(in.thread, in.engagement)), show(in.inside.ultimate), in.inside.name});
+    check.basis = say("%1, %2 engaged: %3%4 = %5 against %6",
+                      {in.thread.name, show(in.engagement), sum, conditionWords(in.condition),
+                       show(loads.least()), show(in.load)});
+    check.source = say("ASME B1.1, FED-STD-H28 shear areas, half the ultimate in shear (from memory); %1",
+                       {(loads.screwGoesFirst() ? in.screw.source
+                         : in.nut               ? in.nut->source
+                                                : in.inside.source)});
     return check;
 }
 

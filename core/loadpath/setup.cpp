@@ -2,6 +2,7 @@
 
 #include "core/material/hot.h"
 #include "core/units/format.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 
@@ -20,15 +21,15 @@ TorqueInputs torqueInputs(const job::Job& job, const thread::Thread& thread, con
     in.thread = thread;
     in.friction = frictionOf(job.screw.value_or(job::Screw{}));
     if (in.friction.assumed)
-        assumptions.push_back("screw taken as " + in.friction.words);
+        assumptions.push_back(say("screw taken as %1", {in.friction.words}));
     // A turning screw rubs with its point where it pushes, with its head where it is drawn.
     const bool point =
         turnsOf(job) == job::Turns::Screw && (intoOf(job) == job::Into::Plate || screwPushes(job));
     if (point) {
         const Length end = pointDiameterOf(job, thread);
         if (!job.screw || !job.screw->pointDiameter)
-            assumptions.push_back("screw point taken as " + units::show(end, job.preferred) +
-                                  " across, its root");
+            assumptions.push_back(
+                say("screw point taken as %1 across, its root", {units::show(end, job.preferred)}));
         in.collar = end * kPointMean;
     } else {
         const Length face =
@@ -72,13 +73,13 @@ void heatMembers(const job::Job& job, Setup& setup) {
     setup.members.plate->yield = hot->yieldForSet;
     setup.members.plate->ultimate = setup.members.plate->ultimate * hot->factors.ky;
     setup.members.plate->E = hot->E;
-    setup.assumptions.push_back("a tool at " + units::show(tool, job.preferred) + " keeps " +
-                                units::number(hot->factors.kp) + " of its yield before it sets, " +
-                                units::number(hot->factors.ky) + " before it folds and " +
-                                units::number(hot->factors.kE) + " of its stiffness (" + hot->source + ")");
+    setup.assumptions.push_back(say(
+        "a tool at %1 keeps %2 of its yield before it sets, %3 before it folds and %4 of its stiffness (%5)",
+        {units::show(tool, job.preferred), units::number(hot->factors.kp), units::number(hot->factors.ky),
+         units::number(hot->factors.kE), hot->source}));
     if (hot->beyondStandard)
-        setup.assumptions.push_back(
-            "quenched or work-hardened steel loses more than that, and for good: do not heat this plate");
+        setup.assumptions.push_back(say(
+            "quenched or work-hardened steel loses more than that, and for good: do not heat this plate"));
 }
 
 } // namespace

@@ -7,6 +7,7 @@
 #include "core/material/material.h"
 #include "core/thread/thread.h"
 #include "core/units/format.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <numbers>
@@ -41,8 +42,8 @@ Rod rodOf(const std::string& thread, const std::string& grade, const std::string
     if (!rod.thread)
         return rod;
     if (grade.empty())
-        out.assumptions.push_back("grade of the " + section.substr(section.rfind('.') + 1) +
-                                  " not given: taken as the weakest sold");
+        out.assumptions.push_back(say("grade of the %1 not given: taken as the weakest sold",
+                                      {say(section.substr(section.rfind('.') + 1).c_str())}));
     if (auto found = material::findScrewGrade(grade.empty() ? "unknown" : grade, *rod.thread)) {
         rod.grade = *found;
         rod.grade->proof = rod.grade->proof * strength;
@@ -55,23 +56,23 @@ Rod rodOf(const std::string& thread, const std::string& grade, const std::string
 }
 
 std::string hotWords(double strength) {
-    return strength < 1 ? ", " + units::number(strength) + " of it left hot (EN 1993-1-2 Annex D)" : "";
+    return strength < 1 ? say(", %1 of it left hot (EN 1993-1-2 Annex D)", {units::number(strength)}) : "";
 }
 
-/// Force of the worst rod against a stress on its stress area.
+/// Force of the worst rod against a stress on its stress area, in `words` of these figures.
 Check tensionCheck(const std::string& id, const std::string& member, const std::string& title,
                    const std::string& rods, const Rod& rod, int count, Force load, Stress limit,
-                   const std::string& limitWords, double s, units::System system) {
+                   const char* words, double s, units::System system) {
     const Force worst = load * worstShare(count);
     const units::Area area = thread::tensileStressArea(*rod.thread);
     Check check =
         strengthCheck(id, member, title, Rule::Sudden, worst.newton(), (limit * area).newton(), "N", s);
     const auto show = [&](auto q) { return units::show(q, system); };
-    check.basis = std::to_string(count) + " x " + rod.thread->name + ", the worst takes " + show(worst) +
-                  " (" + shareWords(count, rods) + ") against " + limitWords + " " + show(limit) + " x " +
-                  show(area) + " = " + show(limit * area) + " (" + rod.grade->name + ")";
-    check.source = "stress area ASME B1.1 / ISO 898-1; uneven share: common practice, no published source; " +
-                   rod.grade->source;
+    check.basis = say(words, {count, rod.thread->name, show(worst), shareWords(count, say(rods.c_str())),
+                              show(limit), show(area), show(limit * area), rod.grade->name});
+    check.source =
+        say("stress area ASME B1.1 / ISO 898-1; uneven share: common practice, no published source; %1",
+            {rod.grade->source});
     return check;
 }
 
@@ -97,7 +98,7 @@ std::optional<Check> boltEdgeCheck(const job::Job& job, const thread::Thread& th
     Check check;
     check.id = "bolts.edge";
     check.member = "hub";
-    check.title = "Bolts to the hub's rim";
+    check.title = say("Bolts to the hub's rim");
     check.kind = CheckKind::Fit;
     check.unit = "mm";
     check.demand = wanted.mm();
@@ -105,10 +106,10 @@ std::optional<Check> boltEdgeCheck(const job::Job& job, const thread::Thread& th
     check.margin = edge.mm();
     check.wanted = wanted.mm();
     check.grade = edge <= thread.diameter / 2.0 ? Grade::Breaks : edge < wanted ? Grade::Thin : Grade::Holds;
-    check.basis = "from a bolt's middle to the hub's rim: " + show(*job.hub->outside) + " / 2 - " +
-                  show(*circle) + " = " + show(edge) + ", wanted 1.25 x " + show(thread.diameter) + " = " +
-                  show(wanted);
-    check.source = "AISC 360 Table J3.4, least edge distance (from memory)";
+    check.basis =
+        say("from a bolt's middle to the hub's rim: %1 / 2 - %2 = %3, wanted 1.25 x %4 = %5",
+            {show(*job.hub->outside), show(*circle), show(edge), show(thread.diameter), show(wanted)});
+    check.source = say("AISC 360 Table J3.4, least edge distance (from memory)");
     return check;
 }
 
@@ -124,7 +125,7 @@ std::optional<Check> passCheck(const job::Job& job, const std::string& name, con
     Check check;
     check.id = "access.bolt";
     check.member = rods;
-    check.title = "Room for the " + rods;
+    check.title = say("Room for the %1", {say(rods.c_str())});
     check.kind = CheckKind::Fit;
     check.unit = "mm";
     check.demand = thread->diameter.mm();
@@ -132,9 +133,11 @@ std::optional<Check> passCheck(const job::Job& job, const std::string& name, con
     check.margin = room.mm();
     check.wanted = wanted.mm();
     check.grade = room < Length() ? Grade::Breaks : room < wanted * (1 - 1e-9) ? Grade::Thin : Grade::Holds;
-    check.basis = thread->name + " through a hole of " + show(hole) + ": " +
-                  (room < Length() ? "does not pass" : show(room) + " of room, " + show(wanted) + " wanted");
-    check.source = "clearance of ISO 273, fine (from memory)";
+    check.basis = say(
+        "%1 through a hole of %2: %3",
+        {thread->name, show(hole),
+         room < Length() ? say("does not pass") : say("%1 of room, %2 wanted", {show(room), show(wanted)})});
+    check.source = say("clearance of ISO 273, fine (from memory)");
     return check;
 }
 
@@ -146,10 +149,10 @@ double worstShare(int count) {
 
 std::string shareWords(int count, const std::string& rods) {
     if (count <= 1)
-        return "all of it";
+        return say("all of it");
     if (count == 2)
-        return "0.6 of it, two " + rods + " never share evenly";
-    return "1/" + std::to_string(count - 1) + " of it, one of the " + rods + " slack";
+        return say("0.6 of it, two %1 never share evenly", {rods});
+    return say("1/%1 of it, one of the %2 slack", {count - 1, rods});
 }
 
 MemberChecks boltChecks(const job::Job& job, Force load, double s, double strength) {
@@ -160,37 +163,38 @@ MemberChecks boltChecks(const job::Job& job, Force load, double s, double streng
     const auto missing = [&](const std::string& id, const std::string& title, const std::string& what) {
         out.checks.push_back(incompleteCheck(id, "puller bolts", title, CheckKind::Force, what));
     };
-    const char *proofTitle = "Puller bolts", *threadTitle = "Bolt threads in the hub";
+    const std::string proofTitle = say("Puller bolts"), threadTitle = say("Bolt threads in the hub");
     const Rod rod = rodOf(bolts.thread, bolts.grade, "hub.bolts", strength, out);
     int count = bolts.count.value_or(0);
     if (count == 0)
         count = carryingStations(job.stations);
     if (!rod.thread || !rod.grade || count <= 0) {
-        const std::string what = count <= 0 ? "how many bolts go into the hub is not given: count them"
-                                 : !rod.thread
-                                     ? "the puller bolts' thread is not given, M12 or 1/2-13 for one: try a "
-                                       "screw in the hub's holes"
-                                     : "the puller bolts' grade is not known: read the marks on their heads";
+        const std::string what =
+            count <= 0    ? say("how many bolts go into the hub is not given: count them")
+            : !rod.thread ? say("the puller bolts' thread is not given, M12 or 1/2-13 for one: try a screw "
+                                "in the hub's holes")
+                          : say("the puller bolts' grade is not known: read the marks on their heads");
         missing("bolts.proof", proofTitle, what);
         missing("bolts.thread", threadTitle, what);
         return out;
     }
-    Check proof = tensionCheck("bolts.proof", "puller bolts", proofTitle, "bolts", rod, count, load,
-                               rod.grade->proof, "proof", s, job.preferred);
+    Check proof = tensionCheck(
+        "bolts.proof", "puller bolts", proofTitle, "bolts", rod, count, load, rod.grade->proof,
+        PW_SAY("%1 x %2, the worst takes %3 (%4) against proof %5 x %6 = %7 (%8)"), s, job.preferred);
     proof.basis += hotWords(strength);
     out.checks.push_back(proof);
 
     job::Material iron;
     iron.name = kWeakestHub;
     if (!job.hub->hubMaterial)
-        out.assumptions.push_back("the hub's material is not given: taken as plain cast iron");
+        out.assumptions.push_back(say("the hub's material is not given: taken as plain cast iron"));
     const auto hub = material::resolve(job.hub->hubMaterial.value_or(iron));
     if (!hub)
         out.problems.push_back({"hub.hub_material", hub.problem().message});
     if (!bolts.engagement) {
         missing("bolts.thread", threadTitle,
-                "how deep the bolts go into the hub is not given: count their turns in and multiply by the "
-                "pitch");
+                say("how deep the bolts go into the hub is not given: count their turns in and multiply by "
+                    "the pitch"));
     } else if (hub) {
         StripInputs in;
         in.id = "bolts.thread";
@@ -205,7 +209,7 @@ MemberChecks boltChecks(const job::Job& job, Force load, double s, double streng
         in.s = s;
         in.system = job.preferred;
         Check check = stripCheck(in);
-        check.basis += ", " + shareWords(count, "bolts");
+        check.basis = say("%1, %2", {check.basis, shareWords(count, say("bolts"))});
         out.checks.push_back(check);
     }
     if (auto edge = boltEdgeCheck(job, *rod.thread))
@@ -230,14 +234,15 @@ Check feetCheck(const job::Job& job, const Rod& rod, int count, Force load, cons
     const double o = outside.mm(), h = hole.mm();
     const units::Area area = units::Area::fromMm2(std::max(0.0, std::numbers::pi / 4 * (o * o - h * h)));
     const Force worst = load * worstShare(count), capacity = plate.yield * kBearingOfYield * area;
-    Check check = strengthCheck("legs.feet", "legs", "Legs, their nuts on the plate", Rule::Ductile,
+    Check check = strengthCheck("legs.feet", "legs", say("Legs, their nuts on the plate"), Rule::Ductile,
                                 worst.newton(), capacity.newton(), "N", s);
-    check.basis = h >= o ? "the leg's nut and washer, " + show(outside) + ", fall through the hole of " +
-                               show(hole) + ": use a larger, thicker washer"
-                         : show(worst) + " on a ring " + show(hole) + " to " + show(outside) + ", " +
-                               show(area) + ", against 1.8 x yield " + show(plate.yield) + " (" + plate.name +
-                               ")";
-    check.source = "AISC 360 J7, bearing 1.8 x yield (from memory); " + plate.source;
+    check.basis =
+        h >= o
+            ? say("the leg's nut and washer, %1, fall through the hole of %2: use a larger, thicker washer",
+                  {show(outside), show(hole)})
+            : say("%1 on a ring %2 to %3, %4, against 1.8 x yield %5 (%6)",
+                  {show(worst), show(hole), show(outside), show(area), show(plate.yield), plate.name});
+    check.source = say("AISC 360 J7, bearing 1.8 x yield (from memory); %1", {plate.source});
     return check;
 }
 
@@ -264,21 +269,23 @@ std::optional<Check> strongbackCheck(const job::Job& job, int count, Force load,
     const Beam beam{*span, *width, *job.plate.thickness, bore};
     const auto show = [&](auto q) { return units::show(q, job.preferred); };
     if (!hasSection(beam)) {
-        Check check = strengthCheck("legs.bending", "strongback", "Strongback as a beam", Rule::Ductile,
+        Check check = strengthCheck("legs.bending", "strongback", say("Strongback as a beam"), Rule::Ductile,
                                     load.newton(), 0, "N", s);
-        check.basis = "the bore " + show(bore) + " is as wide as the bar " + show(*width);
-        check.source = "geometry";
+        check.basis = say("the bore %1 is as wide as the bar %2", {show(bore), show(*width)});
+        check.source = say("geometry");
         return check;
     }
     const Stress stress = netStress(beam, load / stacked);
-    Check check = strengthCheck("legs.bending", "strongback", "Strongback as a beam", Rule::Ductile,
+    Check check = strengthCheck("legs.bending", "strongback", say("Strongback as a beam"), Rule::Ductile,
                                 stress.mpa(), plate.yield.mpa(), "MPa", s);
-    check.basis = show(load) + " in the middle of " + show(*span) +
-                  ": F L / 4 = " + show(midMoment(beam, load)) + " on (" + show(*width) + " - " + show(bore) +
-                  ") x " + show(*job.plate.thickness) + "^2 / 6" +
-                  (stacked > 1 ? " of " + units::number(stacked) + " loose bars" : std::string()) + " = " +
-                  show(stress) + " against yield " + show(plate.yield) + " (" + plate.name + ")";
-    check.source = "beam on two supports, Roark 7th ed. Table 8.1; " + plate.source;
+    const std::string section =
+        stacked > 1 ? say("(%1 - %2) x %3^2 / 6 of %4 loose bars",
+                          {show(*width), show(bore), show(*job.plate.thickness), units::number(stacked)})
+                    : say("(%1 - %2) x %3^2 / 6", {show(*width), show(bore), show(*job.plate.thickness)});
+    check.basis = say("%1 in the middle of %2: F L / 4 = %3 on %4 = %5 against yield %6 (%7)",
+                      {show(load), show(*span), show(midMoment(beam, load)), section, show(stress),
+                       show(plate.yield), plate.name});
+    check.source = say("beam on two supports, Roark 7th ed. Table 8.1; %1", {plate.source});
     return check;
 }
 
@@ -293,16 +300,17 @@ MemberChecks legChecks(const job::Job& job, const material::Material& plate, For
     const Rod rod = rodOf(legs.thread, legs.grade, "legs", strength, out);
     const int count = legs.count.value_or(2);
     if (!legs.count)
-        out.assumptions.push_back("the strongback stands on two legs");
+        out.assumptions.push_back(say("the strongback stands on two legs"));
     if (!rod.thread || !rod.grade) {
-        out.checks.push_back(incompleteCheck(
-            "legs.tension", "legs", "Legs", CheckKind::Force,
-            !rod.thread
-                ? "the legs' thread is not given, M16 or 5/8-11 for one: measure across and count the pitch"
-                : "the legs' grade is not known: read the marks on their ends"));
+        out.checks.push_back(
+            incompleteCheck("legs.tension", "legs", say("Legs"), CheckKind::Force,
+                            !rod.thread ? say("the legs' thread is not given, M16 or 5/8-11 for one: measure "
+                                              "across and count the pitch")
+                                        : say("the legs' grade is not known: read the marks on their ends")));
     } else {
-        Check check = tensionCheck("legs.tension", "legs", "Legs", "legs", rod, count, load, rod.grade->yield,
-                                   "yield", s, job.preferred);
+        Check check = tensionCheck(
+            "legs.tension", "legs", say("Legs"), "legs", rod, count, load, rod.grade->yield,
+            PW_SAY("%1 x %2, the worst takes %3 (%4) against yield %5 x %6 = %7 (%8)"), s, job.preferred);
         check.basis += hotWords(strength);
         out.checks.push_back(check);
         out.checks.push_back(feetCheck(job, rod, count, load, plate, s));

@@ -1,6 +1,7 @@
 #include "core/loadpath/torque.h"
 
 #include "core/units/format.h"
+#include "core/util/say.h"
 
 #include <cmath>
 #include <numbers>
@@ -12,31 +13,32 @@ using std::numbers::pi;
 Friction frictionOf(const job::Screw& screw) {
     Friction result;
     Range<double> range{0.08, 0.16};
-    std::string name = "oiled";
+    std::string name = say("oiled");
     switch (screw.lubrication.value_or(job::Lubrication::Oiled)) {
     case job::Lubrication::Dry:
         range = {0.14, 0.24};
-        name = "dry";
+        name = say("dry");
         break;
     case job::Lubrication::Oiled:
         break;
     case job::Lubrication::Moly:
         range = {0.04, 0.10};
-        name = "moly";
+        name = say("moly");
         break;
     }
     const auto text = [](const Range<double>& r) {
-        return r.isOne() ? units::number(r.low) : units::number(r.low) + " to " + units::number(r.high);
+        return r.isOne() ? units::number(r.low)
+                         : say("%1 to %2", {units::number(r.low), units::number(r.high)});
     };
     result.thread = screw.threadFriction.value_or(range);
     result.collar = screw.collarFriction.value_or(range);
     if (screw.threadFriction || screw.collarFriction) {
-        result.words = "friction " + text(result.thread) + " in the thread, " + text(result.collar) +
-                       " under what turns";
+        result.words =
+            say("friction %1 in the thread, %2 under what turns", {text(result.thread), text(result.collar)});
         result.assumed = !screw.lubrication && !(screw.threadFriction && screw.collarFriction);
     } else {
         result.assumed = !screw.lubrication;
-        result.words = name + ", friction " + text(range);
+        result.words = say("%1, friction %2", {name, text(range)});
     }
     return result;
 }

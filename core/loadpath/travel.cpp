@@ -1,6 +1,7 @@
 #include "core/loadpath/travel.h"
 
 #include "core/units/format.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 
@@ -10,8 +11,8 @@ namespace {
 
 using verdict::CheckKind;
 
-constexpr const char* kThreadTitle = "Thread left";
-constexpr const char* kPinTitle = "Off the pins";
+constexpr const char* kThreadTitle = PW_SAY("Thread left");
+constexpr const char* kPinTitle = PW_SAY("Off the pins");
 constexpr double kPitchesToSpare = 2;
 constexpr double kForceLeft = 0.10;
 
@@ -38,16 +39,16 @@ Length reachOf(const TravelInputs& in, Length back) {
 /// What keeps the need for thread from being known, whatever thread there is.
 std::string missingForNeed(const TravelInputs& in) {
     if (!in.releaseTravel)
-        return "how far the springs open is not known: give one spring's free length, or two readings";
+        return say("how far the springs open is not known: give one spring's free length, or two readings");
     if (in.turns == job::Turns::Screw)
         return {};
     if (!in.standoff)
-        return "the standoff is not given: measure from the face the screw enters to the retainers' faces, "
-               "springs assembled";
+        return say("the standoff is not given: measure from the face the screw enters to the retainers' "
+                   "faces, springs assembled");
     if (!in.plate)
-        return "the plate's thickness is not given";
+        return say("the plate's thickness is not given");
     if (!in.nutHeight)
-        return "the nut's height is not given: measure it";
+        return say("the nut's height is not given: measure it");
     return {};
 }
 
@@ -58,14 +59,13 @@ std::string missingFor(const TravelInputs& in) {
     if (in.turns == job::Turns::Screw && insideOf(in))
         return {};
     if (!countsUsableLength(in))
-        return "how deep the screw sits in its thread is not given: count its turns out and multiply by the "
-               "pitch; at least " +
-               show(*threadNeeded(in)) + " is needed";
-    return in.usableLength
-               ? std::string()
-               : "the screw's usable length is not given: measure the thread from the face it enters "
-                 "to its free tip; at least " +
-                     show(*threadNeeded(in)) + " is needed";
+        return say("how deep the screw sits in its thread is not given: count its turns out and multiply by "
+                   "the pitch; at least %1 is needed",
+                   {show(*threadNeeded(in))});
+    return in.usableLength ? std::string()
+                           : say("the screw's usable length is not given: measure the thread from the face "
+                                 "it enters to its free tip; at least %1 is needed",
+                                 {show(*threadNeeded(in))});
 }
 
 /// Thread in hand at this place, back off counted from squeezed.
@@ -89,7 +89,7 @@ ThreadMoment momentAt(const TravelInputs& in, const std::string& when, Length ba
 
 /// The moment at which nut or hole comes nearest to the shank; squeezed, for both ways of turning.
 std::optional<Length> roomToShank(const TravelInputs& in) {
-    return momentAt(in, "squeezed", Length()).toShank;
+    return momentAt(in, say("squeezed"), Length()).toShank;
 }
 
 } // namespace
@@ -97,14 +97,14 @@ std::optional<Length> roomToShank(const TravelInputs& in) {
 std::vector<ThreadMoment> threadMoments(const TravelInputs& in) {
     if (!missingFor(in).empty())
         return {};
-    return {momentAt(in, "assembled", in.compressFurther), momentAt(in, "squeezed", Length()),
-            momentAt(in, "free", *in.releaseTravel)};
+    return {momentAt(in, say("assembled"), in.compressFurther), momentAt(in, say("squeezed"), Length()),
+            momentAt(in, say("free"), *in.releaseTravel)};
 }
 
 std::optional<Length> threadLeft(const TravelInputs& in) {
     if (!missingFor(in).empty())
         return std::nullopt;
-    return momentAt(in, "free", *in.releaseTravel).toEnd;
+    return momentAt(in, say("free"), *in.releaseTravel).toEnd;
 }
 
 std::optional<Length> threadNeeded(const TravelInputs& in) {
@@ -119,14 +119,14 @@ std::optional<Length> threadNeeded(const TravelInputs& in) {
 Check threadTravelCheck(const TravelInputs& in) {
     const std::string missing = missingFor(in);
     if (!missing.empty())
-        return incompleteCheck("travel.thread", "screw", kThreadTitle, CheckKind::Fit, missing);
+        return incompleteCheck("travel.thread", "screw", say(kThreadTitle), CheckKind::Fit, missing);
     const auto show = [&](Length l) { return units::show(l, in.system); };
     const Length left = *threadLeft(in), spare = in.pitch * kPitchesToSpare;
     const bool nut = in.turns == job::Turns::Nut;
     Check check;
     check.id = "travel.thread";
     check.member = "screw";
-    check.title = kThreadTitle;
+    check.title = say(kThreadTitle);
     check.kind = CheckKind::Fit;
     check.unit = "mm";
     const Length capacity = nut ? *in.usableLength : *insideOf(in) + in.compressFurther;
@@ -135,38 +135,40 @@ Check threadTravelCheck(const TravelInputs& in) {
     check.margin = left.mm();
     check.wanted = spare.mm();
     check.grade = left < Length() ? Grade::Breaks : left < spare ? Grade::Thin : Grade::Holds;
-    check.source =
-        "one diameter engaged until the springs are free, two pitches to spare: common practice, no "
-        "published source";
+    check.source = say("one diameter engaged until the springs are free, two pitches to spare: common "
+                       "practice, no published source");
+    const std::string rest =
+        left < Length() ? say("%1 too short; the screw lets go while the springs still push", {show(-left)})
+                        : say("%1 left", {show(left)});
     if (nut)
-        check.basis = "free after " + show(*in.releaseTravel) + ": standoff " + show(*in.standoff) +
-                      " - squeeze " + show(in.compressFurther) + " + travel " + show(*in.releaseTravel) +
-                      " + plate " + show(*in.plate) + " + washer " + show(in.washer) + " + nut " +
-                      show(engagedLeast(in)) + " = " + show(capacity - left) + " of " + show(capacity) +
-                      " thread: ";
+        check.basis =
+            say("free after %1: standoff %2 - squeeze %3 + travel %1 + plate %4 + washer %5 + nut %6 = %7 of "
+                "%8 thread: %9",
+                {show(*in.releaseTravel), show(*in.standoff), show(in.compressFurther), show(*in.plate),
+                 show(in.washer), show(engagedLeast(in)), show(capacity - left), show(capacity), rest});
     else
-        check.basis = "free after " + show(*in.releaseTravel) +
-                      (in.through ? ": thread past the face " : ": engaged ") + show(*insideOf(in)) +
-                      " + squeeze " + show(in.compressFurther) + " - travel " + show(*in.releaseTravel) +
-                      ", of which " + show(engagedLeast(in)) + " must stay: ";
-    if (left < Length()) {
-        check.basis += show(-left);
-        check.basis += " too short; the screw lets go while the springs still push";
-    } else {
-        check.basis += show(left);
-        check.basis += " left";
-    }
+        check.basis =
+            say(in.through ? PW_SAY("free after %1: thread past the face %2 + squeeze %3 - travel %1, of "
+                                    "which %4 must stay: %5")
+                           : PW_SAY("free after %1: engaged %2 + squeeze %3 - travel %1, of which %4 must "
+                                    "stay: %5"),
+                {show(*in.releaseTravel), show(*insideOf(in)), show(in.compressFurther),
+                 show(engagedLeast(in)), rest});
     if (left < spare)
-        check.basis += "; " + show(*threadNeeded(in)) +
-                       (countsUsableLength(in) ? " of thread is needed" : " of engagement is needed");
+        check.basis = say(countsUsableLength(in) ? PW_SAY("%1; %2 of thread is needed")
+                                                 : PW_SAY("%1; %2 of engagement is needed"),
+                          {check.basis, show(*threadNeeded(in))});
     // The other end: nut or hole running onto the plain shank while the keepers are still held.
     if (const auto room = roomToShank(in); room && *room < std::min(left, spare)) {
         check.grade = std::max(check.grade, *room < Length() ? Grade::Breaks : Grade::Thin);
         check.margin = room->mm();
-        check.basis += *room < Length()
-                           ? "; squeezed, the thread runs onto the plain shank " + show(-*room) +
-                                 " too early: pack it with washers or cut more thread"
-                           : "; squeezed, only " + show(*room) + " of thread is left to the plain shank";
+        check.basis =
+            *room < Length()
+                ? say("%1; squeezed, the thread runs onto the plain shank %2 too early: pack it with "
+                      "washers or cut more thread",
+                      {check.basis, show(-*room)})
+                : say("%1; squeezed, only %2 of thread is left to the plain shank",
+                      {check.basis, show(*room)});
     }
     return check;
 }
@@ -177,12 +179,12 @@ Check pinTravelCheck(const job::Job& job, const spring::PackLoads& pack) {
                                              [](const auto& spring) { return spring.known; });
     if (!job.stations.pinEnd)
         return incompleteCheck(
-            "travel.pin", "pins", kPinTitle, CheckKind::Note,
-            "how far the pins stand beyond the retainers is not given: measure it, assembled");
+            "travel.pin", "pins", say(kPinTitle), CheckKind::Note,
+            say("how far the pins stand beyond the retainers is not given: measure it, assembled"));
     if (!springsKnown)
         return incompleteCheck(
-            "travel.pin", "pins", kPinTitle, CheckKind::Note,
-            "the springs' figures are not given: a length assembled and a force, at least");
+            "travel.pin", "pins", say(kPinTitle), CheckKind::Note,
+            say("the springs' figures are not given: a length assembled and a force, at least"));
     const Length swell = job.travel.swell.value_or(Length());
     Force left, assembled;
     for (const auto& spring : pack.springs) {
@@ -196,19 +198,20 @@ Check pinTravelCheck(const job::Job& job, const spring::PackLoads& pack) {
     Check check;
     check.id = "travel.pin";
     check.member = "pins";
-    check.title = kPinTitle;
+    check.title = say(kPinTitle);
     check.kind = CheckKind::Note;
     check.grade = Grade::Holds;
     check.unit = std::string("N"); // the plain literal trips a false warning of GCC 12
     check.demand = left.newton();
-    check.source = "the springs' own figures";
-    check.basis = "letting up, the retainer leaves its pin after " + show(*job.stations.pinEnd);
-    if (left > assembled * kForceLeft) {
-        check.basis += " with " + show(left) + " of " + show(assembled) + " still behind it";
-        check.basis += ": keep the plate square and hands away until the springs are free";
-    } else {
-        check.basis += " with next to nothing behind it";
-    }
+    check.source = say("the springs' own figures");
+    if (left > assembled * kForceLeft)
+        check.basis =
+            say("letting up, the retainer leaves its pin after %1 with %2 of %3 still behind it: keep the "
+                "plate square and hands away until the springs are free",
+                {show(*job.stations.pinEnd), show(left), show(assembled)});
+    else
+        check.basis = say("letting up, the retainer leaves its pin after %1 with next to nothing behind it",
+                          {show(*job.stations.pinEnd)});
     return check;
 }
 

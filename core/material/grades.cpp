@@ -4,6 +4,7 @@
 #include "core/units/plain_text.h"
 #include "core/util/csv.h"
 #include "core/util/embedded.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 
@@ -82,11 +83,10 @@ std::vector<std::string> namesIn(const std::vector<CsvRow>& table) {
     return names;
 }
 
-util::Problem noSuch(std::string_view what, std::string_view typed, const std::vector<std::string>& names) {
+util::Problem noSuch(const char* what, std::string_view typed, const std::vector<std::string>& names) {
     std::vector<std::string> near = nearNames(typed, names);
-    const std::string lead = near.empty() ? "Known are " : "Near ones are ";
-    return {"", "No " + std::string(what) + " grade of that name: " + units::quoted(typed) + ". " + lead +
-                    listed(near.empty() ? names : near) + "; or take \"unknown\"."};
+    return {"", near.empty() ? say(what, {units::quoted(typed), say("Known are %1", {listed(names)})})
+                             : say(what, {units::quoted(typed), say("Near ones are %1", {listed(near)})})};
 }
 
 bool isMetric(const thread::Thread& thread) {
@@ -109,14 +109,15 @@ util::Result<ScrewGrade> findScrewGrade(std::string_view name, const thread::Thr
     const double diameter = thread.diameter.mm();
     const CsvRow* const row = rowForSize(rows, diameter);
     if (!row)
-        return noSuch("screw", name, screwGradeNames());
+        return noSuch(PW_SAY("No screw grade of that name: %1. %2; or take \"unknown\"."), name,
+                      screwGradeNames());
     ScrewGrade grade;
-    grade.name = row->text("name");
+    grade.name = say(row->text("name").c_str());
     grade.yield = stressIn(*row, row->number("yield"));
     grade.ultimate = stressIn(*row, row->number("ultimate"));
     const auto proof = row->numberIfAny("proof");
     grade.proof = proof ? stressIn(*row, *proof) : grade.yield * 0.9;
-    grade.source = row->text("source");
+    grade.source = say(row->text("source").c_str());
     grade.beyondTable = isBeyond(*row, diameter);
     return grade;
 }
@@ -134,8 +135,9 @@ util::Result<NutGrade> findNutGrade(std::string_view name, const thread::Thread&
     const double diameter = thread.diameter.mm();
     const CsvRow* const row = rowForSize(rows, diameter);
     if (!row)
-        return noSuch("nut", name, nutGradeNames());
-    return NutGrade{row->text("name"), stressIn(*row, row->number("proof")), row->text("source"),
+        return noSuch(PW_SAY("No nut grade of that name: %1. %2; or take \"unknown\"."), name,
+                      nutGradeNames());
+    return NutGrade{row->text("name"), stressIn(*row, row->number("proof")), say(row->text("source").c_str()),
                     isBeyond(*row, diameter)};
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/util/csv.h"
 #include "core/util/embedded.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 
@@ -65,8 +66,9 @@ double hotBoltFactor(Temperature temperature) {
 util::Result<HotMaterial> atTemperature(const Material& material, Temperature temperature) {
     const bool hot = temperature.celsius() > kCoolCelsius;
     if (hot && material.metal != Metal::Steel)
-        return util::Problem{"", "No figures here for hot " + std::string(nameOf(material.metal)) + " (" +
-                                     material.name + "): let it cool to 100 C before it carries a load."};
+        return util::Problem{
+            "", say("No figures here for hot %1 (%2): let it cool to 100 C before it carries a load.",
+                    {say(nameOf(material.metal).data()), material.name})};
     HotMaterial result{material.yield, material.yield, material.E, {}, false, {}};
     if (!hot)
         return result;
@@ -82,17 +84,17 @@ util::Result<HotMaterial> atTemperature(const Material& material, Temperature te
 std::string_view nameOf(Metal metal) {
     switch (metal) {
     case Metal::Steel:
-        return "steel";
+        return PW_SAY("steel");
     case Metal::Stainless:
-        return "stainless steel";
+        return PW_SAY("stainless steel");
     case Metal::GreyIron:
-        return "grey iron";
+        return PW_SAY("grey iron");
     case Metal::DuctileIron:
-        return "ductile iron";
+        return PW_SAY("ductile iron");
     case Metal::Aluminium:
-        return "aluminium";
+        return PW_SAY("aluminium");
     case Metal::CopperAlloy:
-        return "bronze or brass";
+        return PW_SAY("bronze or brass");
     }
     return {};
 }

@@ -5,6 +5,7 @@
 #include "core/util/csv.h"
 #include "core/util/embedded.h"
 #include "core/util/require.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <cmath>
@@ -16,6 +17,7 @@ namespace {
 using util::Problem;
 
 struct Row {
+    std::string name; ///< as the table has it, in every language
     Material material;
     std::vector<std::string> keys;
     double overMm, toMm;
@@ -42,7 +44,8 @@ const std::vector<Row>& table() {
         for (const util::CsvRow& csv : util::readCsv(util::embedded("materials.csv"))) {
             Row row;
             Material& m = row.material;
-            m.name = csv.text("name");
+            row.name = csv.text("name");
+            m.name = say(row.name.c_str());
             m.yield = Stress::fromMpa(csv.number("yield"));
             m.ultimate = Stress::fromMpa(csv.number("ultimate"));
             m.E = Stress::fromMpa(csv.number("e"));
@@ -52,10 +55,10 @@ const std::vector<Row>& table() {
             m.expansion = csv.number("expansion") * 1e-6;
             m.brittle = csv.text("kind") == "brittle";
             m.unknown = csv.text("kind") == "unknown";
-            m.source = csv.text("source");
+            m.source = say(csv.text("source").c_str());
             row.overMm = csv.number("over_mm");
             row.toMm = csv.number("to_mm");
-            row.keys.push_back(keyOf(m.name));
+            row.keys.push_back(keyOf(row.name));
             for (const std::string& alias : util::splitList(csv.text("aliases")))
                 row.keys.push_back(keyOf(alias));
             rows.push_back(std::move(row));
@@ -67,11 +70,13 @@ const std::vector<Row>& table() {
 
 Problem noSuch(std::string_view name) {
     std::vector<std::string> near = nearNames(name, names());
-    const std::string lead = near.empty() ? "Known are " : "Near ones are ";
-    if (near.empty())
+    const bool none = near.empty();
+    if (none)
         near = {"S235", "S355", "A36", "1018", "1045", "cast iron"};
-    return {"", "No material of that name: " + units::quoted(name) + ". " + lead + listed(near) +
-                    "; or take \"unknown scrap\", or give its yield and ultimate stress."};
+    return {"", say("No material of that name: %1. %2; or take \"unknown scrap\", or give its yield and "
+                    "ultimate stress.",
+                    {units::quoted(name),
+                     none ? say("Known are %1", {listed(near)}) : say("Near ones are %1", {listed(near)})})};
 }
 
 Problem wrong(const char* field, const std::string& message) {
@@ -83,7 +88,7 @@ std::optional<Problem> check(const char* field, double value, double least, doub
                              const char* example) {
     if (std::isfinite(value) && value >= least && value <= most)
         return std::nullopt;
-    return wrong(field, std::string("This cannot be right for a material. Type it like ") + example + ".");
+    return wrong(field, say("This cannot be right for a material. Type it like %1.", {say(example)}));
 }
 
 std::optional<Problem> checkFigures(const job::Material& given) {
@@ -93,15 +98,16 @@ std::optional<Problem> checkFigures(const job::Material& given) {
         if (!problem && value)
             problem = check(field, value->mpa(), least, most, example);
     };
-    look("yield", given.yield, 1, 5000, "250 MPa or 36 ksi");
-    look("ultimate", given.ultimate, 1, 6000, "400 MPa or 58 ksi");
+    look("yield", given.yield, 1, 5000, PW_SAY("250 MPa or 36 ksi"));
+    look("ultimate", given.ultimate, 1, 6000, PW_SAY("400 MPa or 58 ksi"));
     look("E", given.E, 1000, 700000, "205 GPa");
     if (!problem && given.nu)
         problem = check("nu", *given.nu, 0, 0.499, "0.3");
     if (!problem && given.density)
         problem = check("density", *given.density, 500, 25000, "7850");
     if (!problem && given.expansion)
-        problem = check("expansion", *given.expansion, 1e-6, 1e-4, "12e-6 (steel's, for each kelvin)");
+        problem =
+            check("expansion", *given.expansion, 1e-6, 1e-4, PW_SAY("12e-6 (steel's, for each kelvin)"));
     return problem;
 }
 
@@ -131,12 +137,12 @@ util::Result<Material> resolve(const job::Material& given, Length thickness) {
         material = *known;
     } else if (given.yield) {
         // Nothing but the strength sets one steel apart from another. EN 1993-1-1, 3.2.6; density of steel.
-        material.name = given.name.empty() ? "own figures" : given.name;
+        material.name = given.name.empty() ? say("own figures") : given.name;
         material.E = Stress::fromMpa(210000);
         material.expansionAssumed = !given.expansion;
-        material.source = "stated by the user";
+        material.source = say("stated by the user");
     } else if (given.name.empty()) {
-        return Problem{"", "No material given. Name a grade such as S235 or A36, or \"unknown scrap\"."};
+        return Problem{"", say("No material given. Name a grade such as S235 or A36, or \"unknown scrap\".")};
     } else {
         return known.problem();
     }
@@ -151,9 +157,10 @@ util::Result<Material> resolve(const job::Material& given, Length thickness) {
             material.ultimate = material.yield;
         if (material.ultimate < material.yield)
             return wrong(given.yield ? "ultimate" : "yield",
-                         "The ultimate stress is less than the yield. Give both from the same sheet.");
+                         say("The ultimate stress is less than the yield. Give both from the same sheet."));
         material.usersOwn = true;
-        material.source = known ? "stated by the user over " + known->source : "stated by the user";
+        material.source =
+            known ? say("stated by the user over %1", {known->source}) : say("stated by the user");
     }
     if (given.E)
         material.E = *given.E;
@@ -169,8 +176,8 @@ util::Result<Material> resolve(const job::Material& given, Length thickness) {
 std::vector<std::string> names() {
     std::vector<std::string> result;
     for (const Row& row : table())
-        if (result.empty() || result.back() != row.material.name)
-            result.push_back(row.material.name);
+        if (result.empty() || result.back() != row.name)
+            result.push_back(row.name);
     return result;
 }
 

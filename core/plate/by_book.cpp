@@ -2,6 +2,7 @@
 
 #include "core/plate/annular.h"
 #include "core/units/format.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <cmath>
@@ -26,7 +27,7 @@ double shearStiffnessOf(const ByBookInputs& in) {
 std::string perWidth(double moment, units::System system) {
     return system == units::System::Metric
                ? units::number(moment, 4) + "\u00a0N\u00b7mm/mm"
-               : units::number(moment / units::kNewtonPerPoundForce, 4) + "\u00a0lbf\u00b7in/in";
+               : say("%1\u00a0lbf\u00b7in/in", {units::number(moment / units::kNewtonPerPoundForce, 4)});
 }
 
 util::Result<ByBook> disc(const ByBookInputs& in) {
@@ -34,14 +35,15 @@ util::Result<ByBook> disc(const ByBookInputs& in) {
     const double rim = in.across.mm() / 2, bore = in.bore.mm() / 2, circle = in.pinCircle.mm() / 2;
     const double hole = in.accessHole.mm();
     if (!(circle > 0) || circle >= rim)
-        return flaw("stations.circle", "the pin circle must lie on the disc, inside its rim");
+        return flaw("stations.circle", say("the pin circle must lie on the disc, inside its rim"));
     const double bearIn = std::max(in.bearingInside.mm() / 2, bore);
     const double bearOut = std::min(in.bearingOutside.mm() / 2, rim);
     if (!(bearOut > bearIn))
-        return flaw("centre.bearing_outside", "the centre bearing must be larger than the bore");
+        return flaw("centre.bearing_outside", say("the centre bearing must be larger than the bore"));
     const double eta = 1 - in.stations * hole / (2 * pi * circle);
     if (eta <= 0)
-        return flaw("stations.access_hole", "the access holes leave nothing between them on the pin circle");
+        return flaw("stations.access_hole",
+                    say("the access holes leave nothing between them on the pin circle"));
 
     AnnularPlate plate;
     plate.outer = rim;
@@ -88,26 +90,34 @@ util::Result<ByBook> disc(const ByBookInputs& in) {
     result.ligamentEfficiency = eta;
     result.moment = holesGovern ? atHoles : atBore;
     result.stress = Stress::fromMpa(perMoment * (holesGovern ? atHoles / eta : atBore));
-    result.where = holesGovern ? "between the access holes" : bore > 0 ? "at the bore" : "in the middle";
+    result.where = holesGovern ? say("between the access holes")
+                   : bore > 0  ? say("at the bore")
+                               : say("in the middle");
     const double rise = solved->inner().deflection - solved->outer().deflection;
     result.deflection = Length::fromMm(std::abs(rise));
     if (bore > 0)
         result.shearDeflection =
             Length::fromMm(std::abs(solved->shearIntegral(bore, rim)) / shearStiffnessOf(in));
     const auto show = [&](auto q) { return units::show(q, in.system); };
-    result.text = "annular plate " + show(in.bore) + " to " + show(in.across) + ", " +
-                  (in.stacked > 1 ? std::to_string(in.stacked) + " x " : std::string()) + show(in.thickness) +
-                  ", " + show(in.load) + " over the lands on a " + show(in.pinCircle) + " circle against " +
-                  show(in.bearingInside) + " to " + show(in.bearingOutside) + " in the middle; ";
-    if (hole > 0)
-        result.text += "eta = 1 - " + std::to_string(in.stations) + " x " + show(in.accessHole) +
-                       " / (pi x " + show(in.pinCircle) + ") = " + units::number(eta) + "; ";
-    result.text += "largest moment " + perWidth(result.moment, in.system) + " " + result.where + ", 6 M / " +
-                   (in.stacked > 1 ? "(n t\u00b2)" : "t\u00b2") + (holesGovern ? " / eta" : "") + " = " +
-                   show(result.stress);
-    result.source =
-        "Roark 7th ed. Table 11.2 equations; Timoshenko, Theory of Plates and Shells, art. 17; ligament "
-        "efficiency (p - d)/p";
+    const std::string thick =
+        in.stacked > 1 ? std::to_string(in.stacked) + " x " + show(in.thickness) : show(in.thickness);
+    const std::string moment = say(
+        "largest moment %1 %2, %3 = %4",
+        {perWidth(result.moment, in.system), result.where,
+         std::string("6 M / ") + (in.stacked > 1 ? "(n t\u00b2)" : "t\u00b2") + (holesGovern ? " / eta" : ""),
+         show(result.stress)});
+    const std::string shape =
+        say("annular plate %1 to %2, %3, %4 over the lands on a %5 circle against %6 to %7 in the "
+            "middle",
+            {show(in.bore), show(in.across), thick, show(in.load), show(in.pinCircle), show(in.bearingInside),
+             show(in.bearingOutside)});
+    result.text =
+        hole > 0
+            ? say("%1; eta = 1 - %2 x %3 / (pi x %4) = %5; %6",
+                  {shape, in.stations, show(in.accessHole), show(in.pinCircle), units::number(eta), moment})
+            : say("%1; %2", {shape, moment});
+    result.source = say("Roark 7th ed. Table 11.2 equations; Timoshenko, Theory of Plates and Shells, art. "
+                        "17; ligament efficiency (p - d)/p");
     return result;
 }
 
@@ -118,14 +128,14 @@ util::Result<ByBook> bar(const ByBookInputs& in) {
     const double force = in.load.newton() / 2, width = in.width.mm(), bore = in.bore.mm(),
                  hole = in.accessHole.mm();
     if (in.stations != 2)
-        return flaw("stations.count", "the bar estimate is for two stations, one at each end");
+        return flaw("stations.count", say("the bar estimate is for two stations, one at each end"));
     if (!(width > std::max(bore, hole)))
-        return flaw("plate.outline.width", "the bar must be wider than its holes");
+        return flaw("plate.outline.width", say("the bar must be wider than its holes"));
     if (!(arm > 0) || arm >= half)
-        return flaw("stations.circle", "the stations must lie on the bar");
+        return flaw("stations.circle", say("the stations must lie on the bar"));
     const double ri = std::max(in.bearingInside.mm(), bore) / 2, ro = in.bearingOutside.mm() / 2;
     if (!(ro > ri))
-        return flaw("centre.bearing_outside", "the centre bearing must be larger than the bore");
+        return flaw("centre.bearing_outside", say("the centre bearing must be larger than the bore"));
     // Centroid of half a ring under even pressure.
     const double reach = 4 / (3 * pi) * (ro * ro * ro - ri * ri * ri) / (ro * ro - ri * ri);
     const double land = std::max(in.land.mm(), 0.0) / 2;
@@ -187,16 +197,17 @@ util::Result<ByBook> bar(const ByBookInputs& in) {
     result.stress = Stress::fromMpa(6 * worst / (n * t * t));
     result.deflection = Length::fromMm(std::abs(deflection - boreRise));
     result.shearDeflection = Length::fromMm(std::abs(shear));
-    result.where = at <= bore / 2                  ? "beside the bore"
-                   : std::abs(at - arm) < hole / 2 ? "beside the access hole"
-                                                   : "in the bar";
+    result.where = at <= bore / 2                  ? say("beside the bore")
+                   : std::abs(at - arm) < hole / 2 ? say("beside the access hole")
+                                                   : say("in the bar");
     const auto show = [&](auto q) { return units::show(q, in.system); };
-    result.text = "bar as a beam: half of " + show(in.load) + " at " + show(in.pinCircle * 0.5) +
-                  " from the middle, bearing at " + show(Length::fromMm(reach)) + "; net width " +
-                  show(Length::fromMm(governing)) + " of " + show(in.width) + " " + result.where +
-                  ", moment " + perWidth(worst, in.system) + ", 6 M / " +
-                  (in.stacked > 1 ? "(n t\u00b2)" : "t\u00b2") + " = " + show(result.stress);
-    result.source = "beam theory with net section; Timoshenko, Strength of Materials, part I";
+    result.text =
+        say("bar as a beam: half of %1 at %2 from the middle, bearing at %3; net width %4 of %5 %6, moment "
+            "%7, 6 M / %8 = %9",
+            {show(in.load), show(in.pinCircle * 0.5), show(Length::fromMm(reach)),
+             show(Length::fromMm(governing)), show(in.width), result.where, perWidth(worst, in.system),
+             in.stacked > 1 ? "(n t\u00b2)" : "t\u00b2", show(result.stress)});
+    result.source = say("beam theory with net section; Timoshenko, Strength of Materials, part I");
     return result;
 }
 
@@ -204,21 +215,21 @@ util::Result<ByBook> bar(const ByBookInputs& in) {
 
 util::Result<ByBook> byBook(const ByBookInputs& in) {
     if (!(in.thickness.mm() > 0) || !std::isfinite(in.thickness.mm()))
-        return flaw("plate.thickness", "the plate needs a thickness above 0");
+        return flaw("plate.thickness", say("the plate needs a thickness above 0"));
     if (in.stacked < 1)
-        return flaw("plate.stacked", "at least one plate");
+        return flaw("plate.stacked", say("at least one plate"));
     if (!(in.modulus.mpa() > 0))
-        return flaw("plate.steel", "the steel needs a modulus above 0");
+        return flaw("plate.steel", say("the steel needs a modulus above 0"));
     if (!(in.load.newton() > 0) || !std::isfinite(in.load.newton()))
-        return flaw("load.total", "no load to carry");
+        return flaw("load.total", say("no load to carry"));
     if (in.stations < 1)
-        return flaw("stations.count", "how many stations carry the load: count the pins");
+        return flaw("stations.count", say("how many stations carry the load: count the pins"));
     if (in.shape == job::OutlineShape::Disc)
         return disc(in);
     if (in.shape == job::OutlineShape::Bar)
         return bar(in);
     return flaw("plate.outline.shape",
-                "there is no handbook case for this outline; the field solution stands alone");
+                say("there is no handbook case for this outline; the field solution stands alone"));
 }
 
 util::Result<ByBook> byBook(const job::Job& job, Force load, Length bearingInside, Length bearingOutside,
@@ -226,16 +237,16 @@ util::Result<ByBook> byBook(const job::Job& job, Force load, Length bearingInsid
     ByBookInputs in;
     const job::Plate& plate = job.plate;
     if (!plate.outline)
-        return flaw("plate.outline", "the shape of the plate and its size, disc 140 mm for one");
+        return flaw("plate.outline", say("the shape of the plate and its size, disc 140 mm for one"));
     if (!plate.thickness)
-        return flaw("plate.thickness", "measure the plate's thickness");
+        return flaw("plate.thickness", say("measure the plate's thickness"));
     in.shape = plate.outline->shape;
     const bool isBar = in.shape == job::OutlineShape::Bar;
     const auto across = isBar ? plate.outline->length : plate.outline->diameter;
     if ((in.shape == job::OutlineShape::Disc || isBar) && !across)
-        return flaw(isBar ? "plate.outline.length" : "plate.outline.diameter", "measure it");
+        return flaw(isBar ? "plate.outline.length" : "plate.outline.diameter", say("measure it"));
     if (isBar && !plate.outline->width)
-        return flaw("plate.outline.width", "measure it");
+        return flaw("plate.outline.width", say("measure it"));
     in.across = across.value_or(Length());
     in.width = plate.outline->width.value_or(Length());
     in.thickness = *plate.thickness;
@@ -251,12 +262,13 @@ util::Result<ByBook> byBook(const job::Job& job, Force load, Length bearingInsid
             most = std::max(most, r);
         }
         if (most - least > 0.02 * most)
-            return flaw("stations.at", "there is no handbook case for stations that are not on one circle");
+            return flaw("stations.at",
+                        say("there is no handbook case for stations that are not on one circle"));
         in.stations = static_cast<int>(job.stations.at.size());
         in.pinCircle = Length::fromMm(least + most);
     } else {
         if (!job.stations.circle)
-            return flaw("stations.circle", "measure the pin circle");
+            return flaw("stations.circle", say("measure the pin circle"));
         in.stations = job.stations.count.value_or(0);
         in.pinCircle = *job.stations.circle;
     }

@@ -1,6 +1,7 @@
 #include "core/plate/plastic.h"
 
 #include "core/util/require.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <cmath>
@@ -57,13 +58,16 @@ public:
 
 private:
     static constexpr int kMaxIterations = 25;
+    static constexpr int kMaxHalvings = 4;
     static constexpr double kTolerance = 1e-6; ///< of the largest nodal force at factor 1
 
     bool step(const State& from, bool byDeflection, double target, State& to) {
         to = from;
         std::vector<Eigen::Vector2d> bubbleForce(to.bubbles.size());
         std::vector<Eigen::Matrix<double, 2, kNodal>> bubbleNodal(to.bubbles.size());
-        double last = 0;
+        double last = 0, lastSize = 0;
+        int halvings = 0;
+        State before;
         for (int i = 0; i < kMaxIterations; ++i) {
             // Taking load off starts elastic: the tangent that led up here would send the first step far
             // astray.
@@ -80,6 +84,19 @@ private:
                 return true;
             if (i > 8 && size > 1e3)
                 return false;
+            // A full step that leaves more out of balance than it found went too far: half of it instead. The
+            // first step is taken as it is, it only goes to the target.
+            if (i > 1 && size > lastSize && halvings < kMaxHalvings) {
+                ++halvings;
+                --i;
+                halfway(before, to);
+                continue;
+            }
+            halvings = 0;
+            lastSize = size;
+            before.unknowns = to.unknowns;
+            before.bubbles = to.bubbles;
+            before.factor = to.factor;
             ++m_factorisations;
             if (!m_solver.factor(m_stiffness.lower()))
                 return false;
@@ -95,6 +112,14 @@ private:
                 to.bubbles[t] += bubbleForce[t] - bubbleNodal[t] * m_model.gather(t, move);
         }
         return false;
+    }
+
+    /// Back to the middle between `before` and `to`; the layers are worked out anew from there.
+    static void halfway(const State& before, State& to) {
+        to.unknowns = 0.5 * (before.unknowns + to.unknowns);
+        to.factor = 0.5 * (before.factor + to.factor);
+        for (std::size_t t = 0; t < to.bubbles.size(); ++t)
+            to.bubbles[t] = 0.5 * (before.bubbles[t] + to.bubbles[t]);
     }
 
     /// Inner forces and tangent at `to` (the elastic one when `elastic`), stresses updated from those of
@@ -148,6 +173,10 @@ private:
     double m_tangent = 0;
 };
 
+/// A path takes about 40; where a neck of a hundredth of the plate yields first, some hundreds. Past this
+/// what was carried so far stands as a lower bound.
+constexpr int kMostFactorisations = 500;
+
 /// The factor at which the outermost layer first yields, from the elastic state at factor 1.
 double firstLayerYield(const State& elastic, const YieldingSteel& steel) {
     double worst = 0;
@@ -172,7 +201,7 @@ util::Result<PlasticPath> solvePlastic(const PlateModel& model, double thickness
     Stepper elasticStepper(model, thickness, elasticSteel, right);
     State elastic;
     if (!elasticStepper.toFactor(elasticStepper.atRest(), 1, elastic))
-        return util::Problem{"plate", "the plate's stiffness has no solution"};
+        return util::Problem{"plate", say("the plate's stiffness has no solution")};
     const double first = firstLayerYield(elastic, steel);
     util::require(first > 0, "a load that bends nothing");
     const double elasticDeflection = elasticStepper.workDeflection(elastic.unknowns);
@@ -226,7 +255,7 @@ util::Result<PlasticPath> solvePlastic(const PlateModel& model, double thickness
     const double elasticTangent = 1 / elasticDeflection;
     double stride = 0.3; // of the deflection reached
     constexpr double kSmallestStride = 1e-3, kLargestStride = 0.5;
-    while (true) {
+    while (stepper.factorisations() < kMostFactorisations) {
         const double reached = stepper.workDeflection(now.unknowns);
         if (options.progress &&
             !options.progress(std::min(1.0, reached / (options.collapseDeflection * yieldDeflection))))
@@ -255,7 +284,7 @@ util::Result<PlasticPath> solvePlastic(const PlateModel& model, double thickness
         stride = std::min(stride * 1.3, kLargestStride);
     }
     if (path.curve.size() < 3)
-        return util::Problem{"plate", "the bending past yield could not be followed"};
+        return util::Problem{"plate", say("the bending past yield could not be followed")};
     path.factorisations = stepper.factorisations() + elasticStepper.factorisations();
     return path;
 }

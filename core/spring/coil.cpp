@@ -1,5 +1,7 @@
 #include "core/spring/coil.h"
 
+#include "core/util/say.h"
+
 #include <algorithm>
 #include <array>
 #include <cctype>
@@ -86,11 +88,11 @@ std::optional<Wire> wireNamed(std::string_view name) {
     };
     // Shear moduli: the row for the wire sizes of packs like these (over 3 mm).
     static constexpr std::array kWires = {
-        Entry{"a228", {"music wire", 2211, 0.145, 80000, 0.45}},
-        Entry{"a229", {"oil-tempered wire", 1855, 0.187, 77200, 0.50}},
-        Entry{"a227", {"hard-drawn wire", 1783, 0.190, 78600, 0.45}},
-        Entry{"a232", {"chrome-vanadium wire", 2005, 0.168, 77200, 0.50}},
-        Entry{"a401", {"chrome-silicon wire", 1974, 0.108, 77200, 0.50}},
+        Entry{"a228", {PW_SAY("music wire"), 2211, 0.145, 80000, 0.45}},
+        Entry{"a229", {PW_SAY("oil-tempered wire"), 1855, 0.187, 77200, 0.50}},
+        Entry{"a227", {PW_SAY("hard-drawn wire"), 1783, 0.190, 78600, 0.45}},
+        Entry{"a232", {PW_SAY("chrome-vanadium wire"), 2005, 0.168, 77200, 0.50}},
+        Entry{"a401", {PW_SAY("chrome-silicon wire"), 1974, 0.108, 77200, 0.50}},
     };
     std::string low;
     for (const char c : name)

@@ -1,6 +1,7 @@
 #include "core/spring/pack.h"
 
 #include "core/units/format.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <cmath>
@@ -29,16 +30,17 @@ void readStations(const job::Job& job, PackLoads& pack) {
     else if (stations.count && *stations.count > 0)
         pack.stations = *stations.count;
     else
-        pack.missing.push_back({"stations.count", "how many stations carry the load: count the pins"});
+        pack.missing.push_back({"stations.count", say("how many stations carry the load: count the pins")});
     const auto count = static_cast<std::size_t>(std::max(0, pack.stations));
     pack.carries = stations.loaded;
     if (!pack.carries.empty() && pack.carries.size() != count && count > 0)
-        pack.problems.push_back({"stations.loaded", "give one true or false for each of the " +
-                                                        std::to_string(count) + " stations"});
+        pack.problems.push_back(
+            {"stations.loaded", say("give one true or false for each of the %1 stations", {count})});
     pack.carries.resize(count, true);
     pack.loaded = static_cast<int>(std::count(pack.carries.begin(), pack.carries.end(), true));
     if (count > 0 && pack.loaded == 0)
-        pack.problems.push_back({"stations.loaded", "no station carries load; set at least one to true"});
+        pack.problems.push_back(
+            {"stations.loaded", say("no station carries load; set at least one to true")});
     pack.perStation.assign(count, {});
 }
 
@@ -50,8 +52,8 @@ std::vector<double> sharesOf(const job::Job& job, PackLoads& pack) {
                             return std::isfinite(s) && s >= 0;
                         });
     if (!share.empty() && !usable)
-        pack.problems.push_back({"load.share", "give one share, 0 or more, for each of the " +
-                                                   std::to_string(count) + " stations"});
+        pack.problems.push_back(
+            {"load.share", say("give one share, 0 or more, for each of the %1 stations", {count})});
     if (!usable)
         share.assign(count, 1);
     for (std::size_t i = 0; i < count; ++i)
@@ -104,14 +106,34 @@ void collect(PackLoads& pack) {
     }
 }
 
+/// What is left of a spring's travel at release, and what to do when it is nothing.
+std::string solidWords(Length left, const Resolved& spring, const job::Job& job) {
+    const auto show = [&](Length l) { return units::show(l, job.preferred); };
+    if (left > Length())
+        return say("%1 left, least gaps %2 (%3)", {show(left), show(*spring.leastGaps), spring.gapsBasis});
+    const std::string solid =
+        left < Length() ? say("goes solid %1 too early", {show(-left)}) : say("just solid");
+    const Length swell = job.travel.swell.value_or(Length());
+    if (swell <= Length())
+        return say(
+            "%1; the coils themselves are the end of it: squeeze less, or measure the solid length again",
+            {solid});
+    if (left + swell > Length())
+        return say(
+            "%1; it is the %2 of swell: without it %3 would be left; cut the swollen pack apart, do not "
+            "squeeze it",
+            {solid, show(swell), show(left + swell)});
+    return say("%1; even without the swell; cut the swollen pack apart, do not squeeze it", {solid});
+}
+
 Check coilBindCheck(const job::Job& job, const PackLoads& pack) {
     Check check;
     check.id = "load.coil_bind";
     check.member = "springs";
-    check.title = "Coils apart";
+    check.title = say("Coils apart");
     check.kind = CheckKind::Fit;
     check.unit = "mm";
-    check.source = "EN 13906-1, least sum of gaps (from memory)";
+    check.source = say("EN 13906-1, least sum of gaps (from memory)");
     // The spring that is worst off: least clearance over its own gaps.
     const Resolved* worst = nullptr;
     const Resolved* unknown = nullptr;
@@ -135,34 +157,18 @@ Check coilBindCheck(const job::Job& job, const PackLoads& pack) {
         check.capacity = (worst->assembled - *worst->solid).mm();
         check.margin = left.mm();
         check.wanted = worst->leastGaps->mm();
-        check.basis = worst->name + ": " + show(release) + " at release (" + show(worst->assembled) +
-                      " less " + show(pack.squeeze) + "), solid at " + show(*worst->solid) + ": ";
-        if (left <= Length()) {
-            check.grade = Grade::Breaks;
-            check.basis += left < Length() ? "goes solid " + show(-left) + " too early" : "just solid";
-            const Length swell = job.travel.swell.value_or(Length());
-            if (swell > Length())
-                check.basis +=
-                    (left + swell > Length() ? "; it is the " + show(swell) + " of swell: without it " +
-                                                   show(left + swell) + " would be left"
-                                             : "; even without the swell") +
-                    "; cut the swollen pack apart, do not squeeze it";
-            else
-                check.basis +=
-                    "; the coils themselves are the end of it: squeeze less, or measure the solid length "
-                    "again";
-        } else {
-            check.grade = left < *worst->leastGaps ? Grade::Thin : Grade::Holds;
-            check.basis +=
-                show(left) + " left, least gaps " + show(*worst->leastGaps) + " (" + worst->gapsBasis + ")";
-        }
+        check.basis = say("%1: %2 at release (%3 less %4), solid at %5: %6",
+                          {worst->name, show(release), show(worst->assembled), show(pack.squeeze),
+                           show(*worst->solid), solidWords(left, *worst, job)});
+        check.grade = left <= Length()           ? Grade::Breaks
+                      : left < *worst->leastGaps ? Grade::Thin
+                                                 : Grade::Holds;
         return check;
     }
     check.grade = Grade::Incomplete;
-    check.basis =
-        "solid length of " + (unknown ? unknown->name : std::string("the springs")) +
-        " not given: squeeze one in a vice until the coils touch and measure it, or count the coils and "
-        "measure the wire";
+    check.basis = say("solid length of %1 not given: squeeze one in a vice until the coils touch and measure "
+                      "it, or count the coils and measure the wire",
+                      {unknown ? unknown->name : say("the springs")});
     return check;
 }
 
@@ -179,7 +185,7 @@ std::optional<Check> stressCheck(const job::Job& job, const PackLoads& pack) {
         Check check;
         check.id = "springs.stress";
         check.member = "springs";
-        check.title = "Spring stress";
+        check.title = say("Spring stress");
         check.kind = CheckKind::Note;
         check.unit = "MPa";
         check.demand = stress.mpa();
@@ -189,14 +195,14 @@ std::optional<Check> stressCheck(const job::Job& job, const PackLoads& pack) {
         const bool over = *check.margin < 1;
         check.grade = over && named ? Grade::Thin : Grade::Holds;
         const auto show = [&](Stress s) { return units::show(s, job.preferred); };
-        check.basis = spring.name + ": " + show(stress) + " in wire " +
-                      units::show(*spring.wire, job.preferred) + " against " + show(allowed) + ", " +
-                      units::number(wire.allowable) + " of " + std::string(wire.name) + " strength";
+        check.basis = say("%1: %2 in wire %3 against %4, %5 of %6 strength",
+                          {spring.name, show(stress), units::show(*spring.wire, job.preferred), show(allowed),
+                           units::number(wire.allowable), say(wire.name.data())});
         if (!named)
-            check.basis += " (wire not known: for information)";
+            check.basis = say("%1 (wire not known: for information)", {check.basis});
         else if (over)
-            check.basis += ": the spring itself may take a set";
-        check.source = "Shigley 9th ed. eq. (10-7), Tables 10-4 and 10-6; EN 13906-1 curvature factor";
+            check.basis = say("%1: the spring itself may take a set", {check.basis});
+        check.source = say("Shigley 9th ed. eq. (10-7), Tables 10-4 and 10-6; EN 13906-1 curvature factor");
         if (!worst || *check.margin < *worst->margin)
             worst = check;
     }
@@ -247,9 +253,9 @@ PackLoads packLoads(const job::Job& job) {
     if (job.load.total) {
         shareOut(job, pack, *job.load.total, LoadSource::Given);
         if (pack.springs.empty() && job.work.value_or(job::Work::Compress) == job::Work::Compress)
-            pack.missing.push_back({"springs",
-                                    "length assembled and free, of one spring: how far the screw must back "
-                                    "off until the pack is loose, and the energy stored, hang on it"});
+            pack.missing.push_back(
+                {"springs", say("length assembled and free, of one spring: how far the screw must back off "
+                                "until the pack is loose, and the energy stored, hang on it")});
     } else if (allKnown) {
         pack.source = LoadSource::Springs;
         const Range<Force> station = sumOf(pack, pack.squeeze);
@@ -260,14 +266,14 @@ PackLoads packLoads(const job::Job& job) {
             pack.perStation[i] = pack.total * shares[i];
         pack.assembledTotal = sumOf(pack, Length()) * loaded;
         if (pack.total.high <= Force()) {
-            pack.problems.push_back({"springs",
-                                     "the springs carry nothing at release length: they are as long as "
-                                     "when free; check assembled and free length"});
+            pack.problems.push_back(
+                {"springs", say("the springs carry nothing at release length: they are as long as when free; "
+                                "check assembled and free length")});
             pack.source = LoadSource::None;
         }
     } else if (pack.springs.empty() && job.work.value_or(job::Work::Compress) == job::Work::Compress) {
         pack.missing.push_back(
-            {"springs", "what pushes back: a spring's force at a length, or the load in all"});
+            {"springs", say("what pushes back: a spring's force at a length, or the load in all")});
     }
     findMostLoaded(pack);
     if (allKnown) {

@@ -1,6 +1,7 @@
 #include "core/spring/resolve.h"
 
 #include "core/units/format.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <cmath>
@@ -42,8 +43,8 @@ struct Route {
 class Resolver {
 public:
     Resolver(const job::Spring& spring, int index, units::System system) : m_in(spring), m_system(system) {
-        m_out.field = "springs[" + std::to_string(index) + "]";
-        m_out.name = spring.name.empty() ? "spring " + std::to_string(index + 1) : spring.name;
+        m_out.field = std::string("springs[") + std::to_string(index) + "]";
+        m_out.name = spring.name.empty() ? say("spring %1", {index + 1}) : spring.name;
         m_out.perStation = spring.perStation.value_or(1);
     }
 
@@ -80,9 +81,9 @@ private:
         m_out.wire = m_in.wire;
         if (m_in.coilOutside) {
             if (*m_in.coilOutside <= *m_in.wire * 2.0)
-                wrong("coil_outside", "the coil must be more than two wires across (" +
-                                          show(*m_in.coilOutside) + " over the outside of wire " +
-                                          show(*m_in.wire) + ")");
+                wrong("coil_outside",
+                      say("the coil must be more than two wires across (%1 over the outside of wire %2)",
+                          {show(*m_in.coilOutside), show(*m_in.wire)}));
             else
                 m_out.meanCoil = *m_in.coilOutside - *m_in.wire;
         }
@@ -93,11 +94,12 @@ private:
             m_active = *m_in.totalCoils - deadCoils(*m_ends);
         else if (m_in.totalCoils) {
             m_active = *m_in.totalCoils - 2;
-            assume("ends taken as closed, so two of the " + units::number(*m_in.totalCoils) +
-                   " coils do not work; say how the ends are made");
+            assume(say("ends taken as closed, so two of the %1 coils do not work; say how the ends are made",
+                       {units::number(*m_in.totalCoils)}));
         }
         if (m_active && *m_active <= 0) {
-            wrong("active_coils", "a spring needs working coils; count them without the closed end coils");
+            wrong("active_coils",
+                  say("a spring needs working coils; count them without the closed end coils"));
             m_active.reset();
         }
     }
@@ -111,16 +113,16 @@ private:
             g = *m_in.shearModulus;
         } else if (const auto wire = wireNamed(m_out.wireMaterial)) {
             g = Stress::fromMpa(wire->shearModulus);
-            words = ", G " + show(g) + " for " + std::string(wire->name);
+            words = say("G %1 for %2", {show(g), say(wire->name.data())});
         } else {
-            words = ", G " + show(g) + " assumed (Shigley Table 10-5 runs from 77.2 to 82.7 GPa)";
+            words = say("G %1 assumed (Shigley Table 10-5 runs from 77.2 to 82.7 GPa)", {show(g)});
         }
         const double k = rateOf(*m_out.wire, *m_out.meanCoil, *m_active, g).newtonPerMm();
         return Route{{k, k},
                      k,
                      kWireAgrees,
-                     "wire " + show(*m_out.wire) + ", mean coil " + show(*m_out.meanCoil) + ", " +
-                         units::number(*m_active) + " active coils" + words};
+                     say("wire %1, mean coil %2, %3 active coils, %4",
+                         {show(*m_out.wire), show(*m_out.meanCoil), units::number(*m_active), words})};
     }
 
     void readReadings() {
@@ -141,8 +143,9 @@ private:
         } else if (!m_in.loads.empty()) {
             m_out.assembled = m_in.loads.front().length;
         } else {
-            miss("assembled_length",
-                 "how long " + m_out.name + " is in the pack, before squeezing: measure between its seats");
+            miss(
+                "assembled_length",
+                say("how long %1 is in the pack, before squeezing: measure between its seats", {m_out.name}));
             return false;
         }
         return true;
@@ -170,10 +173,10 @@ private:
             const double off = other.nominal / routes.front().nominal - 1;
             if (std::abs(off) <= other.agrees)
                 continue;
-            wrong("rate", m_out.name +
-                              ": figures contradict each other: " + showRate(routes.front().nominal) +
-                              " from " + routes.front().words + ", but " + showRate(other.nominal) +
-                              " from " + other.words + "; the stiffer one is taken for the force");
+            wrong("rate", say("%1: figures contradict each other: %2 from %3, but %4 from %5; the stiffer "
+                              "one is taken for the force",
+                              {m_out.name, showRate(routes.front().nominal), routes.front().words,
+                               showRate(other.nominal), other.words}));
             rate.high = std::max(rate.high, other.rate.high);
         }
         return rate;
@@ -210,25 +213,25 @@ private:
         const Line high = lineThrough(at, [](const Reading& r) { return r.force.high; });
         const Line mid = lineThrough(at, [](const Reading& r) { return r.nominal; });
         if (mid.rate <= 0 || low.rate <= 0 || high.rate <= 0) {
-            wrong("loads", m_out.name +
-                               ": the force must rise as the spring gets shorter; check which reading "
-                               "belongs to which length");
+            wrong("loads", say("%1: the force must rise as the spring gets shorter; check which reading "
+                               "belongs to which length",
+                               {m_out.name}));
             return false;
         }
         if (m_anyNominal)
-            assume("nominal forces taken 10 % either way");
+            assume(say("nominal forces taken 10 % either way"));
         for (const Reading& r : m_readings) {
             const double dx = at - r.length, f = mid.force + mid.rate * dx;
             if (f < r.force.low * (1 - 1e-9) || f > r.force.high * (1 + 1e-9))
-                wrong("loads", m_out.name + ": the reading at " + showLength(r.length) +
-                                   " lies off the straight line through the others (" +
-                                   show(Force::fromN(r.nominal)) + " read, " + show(Force::fromN(f)) +
-                                   " on the line); take it again");
+                wrong("loads", say("%1: the reading at %2 lies off the straight line through the others (%3 "
+                                   "read, %4 on the line); take it again",
+                                   {m_out.name, showLength(r.length), show(Force::fromN(r.nominal)),
+                                    show(Force::fromN(f))}));
         }
         std::vector<Route> routes = {{{std::min(low.rate, mid.rate), std::max(high.rate, mid.rate)},
                                       mid.rate,
                                       kRatesAgree,
-                                      "the readings"}};
+                                      say("the readings")}};
         // Readings close together fix a rate badly, so a stated one contradicts them only when it misses a
         // range.
         if (m_in.rate) {
@@ -236,7 +239,7 @@ private:
             const Reading &shortest = m_readings.front(), &longest = m_readings.back();
             const bool meets = longest.force.low + k * span <= shortest.force.high &&
                                longest.force.high + k * span >= shortest.force.low;
-            routes.push_back({{k, k}, k, meets ? 1e300 : kRatesAgree, "the stated rate"});
+            routes.push_back({{k, k}, k, meets ? 1e300 : kRatesAgree, say("the stated rate")});
         }
         if (const auto wire = rateFromWire())
             routes.push_back(*wire);
@@ -252,9 +255,9 @@ private:
             return;
         const double off = std::abs(m_in.freeLength->mm() - fromLine) * rate;
         if (off > kRatesAgree * assembledForce)
-            wrong("free_length", m_out.name + ": figures contradict each other: a free length of " +
-                                     show(*m_in.freeLength) + " is given, but the forces say " +
-                                     showLength(fromLine) + "; the longer one is taken for the travel");
+            wrong("free_length", say("%1: figures contradict each other: a free length of %2 is given, but "
+                                     "the forces say %3; the longer one is taken for the travel",
+                                     {m_out.name, show(*m_in.freeLength), showLength(fromLine)}));
     }
 
     bool fromOneReading() {
@@ -264,31 +267,31 @@ private:
         const auto scaled = [&](double k) { return m_anyNominal ? widened(k) : Range<double>{k, k}; };
         if (m_in.rate) {
             const double k = m_in.rate->newtonPerMm();
-            routes.push_back({scaled(k), k, kRatesAgree, "the stated rate"});
+            routes.push_back({scaled(k), k, kRatesAgree, say("the stated rate")});
         }
         if (m_in.freeLength) {
             const double x = m_in.freeLength->mm() - r.length;
             if (x <= 0)
-                wrong("free_length", m_out.name + ": the free length " + show(*m_in.freeLength) +
-                                         " must be more than the length of the reading, " +
-                                         showLength(r.length));
+                wrong("free_length",
+                      say("%1: the free length %2 must be more than the length of the reading, %3",
+                          {m_out.name, show(*m_in.freeLength), showLength(r.length)}));
             else
                 routes.push_back({{r.force.low / x, r.force.high / x},
                                   r.nominal / x,
                                   kRatesAgree,
-                                  "the reading and the free length " + show(*m_in.freeLength)});
+                                  say("the reading and the free length %1", {show(*m_in.freeLength)})});
         }
         if (auto wire = rateFromWire()) {
             if (routes.empty())
-                assume("rate " + showRate(wire->nominal) + " from " + wire->words);
+                assume(say("rate %1 from %2", {showRate(wire->nominal), wire->words}));
             wire->rate = scaled(wire->nominal);
             routes.push_back(*wire);
         }
         if (m_anyNominal)
-            assume(
-                "one nominal force of " + show(Force::fromN(r.nominal)) + " taken as " +
-                units::show(Range<Force>{Force::fromN(r.force.low), Force::fromN(r.force.high)}, m_system) +
-                " (10 % either way)");
+            assume(say("one nominal force of %1 taken as %2 (10 % either way)",
+                       {show(Force::fromN(r.nominal)),
+                        units::show(Range<Force>{Force::fromN(r.force.low), Force::fromN(r.force.high)},
+                                    m_system)}));
         if (const auto rate = settled(routes)) {
             stand(r.length, r.force, *rate, *rate);
             return true;
@@ -299,11 +302,12 @@ private:
         m_out.rateAssumed = true;
         stand(r.length, r.force, {r.force.low / x, r.force.high / x}, {r.force.low / x, r.force.high / x});
         m_out.freeForTravel = Length::fromMm(forTravel);
-        assume("no rate to be had: free length assumed " + showLength(forForce) +
-               " (1.25 x assembled, stiff) for the force and " + showLength(forTravel) +
-               " (1.8 x assembled, long) for the travel; a second reading settles it");
-        miss("loads", "a second force of " + m_out.name +
-                          " at another length (push it on a scale), or its free length: fixes the rate");
+        assume(say("no rate to be had: free length assumed %1 (1.25 x assembled, stiff) for the force and %2 "
+                   "(1.8 x assembled, long) for the travel; a second reading settles it",
+                   {showLength(forForce), showLength(forTravel)}));
+        miss("loads", say("a second force of %1 at another length (push it on a scale), or its free length: "
+                          "fixes the rate",
+                          {m_out.name}));
         return true;
     }
 
@@ -311,33 +315,33 @@ private:
         std::vector<Route> routes;
         if (m_in.rate)
             routes.push_back({widened(m_in.rate->newtonPerMm()), m_in.rate->newtonPerMm(), kRatesAgree,
-                              "the stated rate"});
+                              say("the stated rate")});
         if (auto wire = rateFromWire()) {
             if (routes.empty())
-                assume("rate " + showRate(wire->nominal) + " from " + wire->words);
+                assume(say("rate %1 from %2", {showRate(wire->nominal), wire->words}));
             wire->rate = widened(wire->nominal);
             routes.push_back(*wire);
         }
         const auto rate = settled(routes);
         if (!rate) {
             miss("loads",
-                 "the force of " + m_out.name + " at a length (the manual, or push one on a scale); or its " +
-                     "rate and free length; or wire, outside of coil and active coils with the free length");
+                 say("the force of %1 at a length (the manual, or push one on a scale); or its rate and free "
+                     "length; or wire, outside of coil and active coils with the free length",
+                     {m_out.name}));
             return false;
         }
         if (!m_in.freeLength) {
-            miss("free_length", "the length of " + m_out.name +
-                                    " when nothing presses on it; or its force at a "
-                                    "length");
+            miss("free_length",
+                 say("the length of %1 when nothing presses on it; or its force at a length", {m_out.name}));
             return false;
         }
         const double x = m_in.freeLength->mm() - m_out.assembled.mm();
         if (x <= 0) {
-            wrong("free_length", m_out.name + ": the free length " + show(*m_in.freeLength) +
-                                     " must be more than the assembled length " + show(m_out.assembled));
+            wrong("free_length", say("%1: the free length %2 must be more than the assembled length %3",
+                                     {m_out.name, show(*m_in.freeLength), show(m_out.assembled)}));
             return false;
         }
-        assume("nominal figures taken 10 % either way");
+        assume(say("nominal figures taken 10 % either way"));
         stand(m_out.assembled.mm(), {rate->low * x, rate->high * x}, *rate, *rate);
         return true;
     }
@@ -349,27 +353,29 @@ private:
             const Ends ends = m_ends.value_or(Ends::Closed);
             const double total = m_in.totalCoils.value_or(m_active.value_or(0) + deadCoils(ends));
             m_out.solid = solidLength(*m_out.wire, total, ends);
-            assume("solid length " + show(*m_out.solid) + " from " + units::number(total) + " coils of " +
-                   show(*m_out.wire) + " wire" +
-                   (m_ends ? ", ends " + m_in.ends : std::string(", ends taken as closed and not ground")));
+            assume(m_ends
+                       ? say("solid length %1 from %2 coils of %3 wire, ends %4",
+                             {show(*m_out.solid), units::number(total), show(*m_out.wire), m_in.ends})
+                       : say("solid length %1 from %2 coils of %3 wire, ends taken as closed and not ground",
+                             {show(*m_out.solid), units::number(total), show(*m_out.wire)}));
         } else {
-            miss("solid_length",
-                 "the length of " + m_out.name +
-                     " with its coils touching: squeeze one in a vice and measure, or count all "
-                     "coils and measure the wire");
+            miss("solid_length", say("the length of %1 with its coils touching: squeeze one in a vice and "
+                                     "measure, or count all coils and measure the wire",
+                                     {m_out.name}));
             return;
         }
         if (m_out.wire && m_out.meanCoil && m_active) {
             m_out.leastGaps = sumOfLeastGaps(*m_out.wire, *m_out.meanCoil, *m_active);
-            m_out.gapsBasis = "sum of least gaps n (0.0015 D\u00b2/d + 0.1 d) of EN 13906-1 (from memory)";
+            m_out.gapsBasis =
+                say("sum of least gaps n (0.0015 D\u00b2/d + 0.1 d) of EN 13906-1 (from memory)");
         } else {
             m_out.leastGaps = *m_out.solid * kGapsOfSolid;
-            m_out.gapsBasis = "a tenth of the solid length, common practice, no published source";
+            m_out.gapsBasis = say("a tenth of the solid length, common practice, no published source");
         }
         if (*m_out.solid >= m_out.assembled)
-            wrong("solid_length", m_out.name + ": the solid length " + show(*m_out.solid) +
-                                      " is not under the assembled length " + show(m_out.assembled) +
-                                      "; measure both again");
+            wrong("solid_length",
+                  say("%1: the solid length %2 is not under the assembled length %3; measure both again",
+                      {m_out.name, show(*m_out.solid), show(m_out.assembled)}));
     }
 
     const job::Spring& m_in;

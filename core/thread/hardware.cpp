@@ -2,6 +2,7 @@
 #include "core/thread/thread.h"
 #include "core/util/csv.h"
 #include "core/util/embedded.h"
+#include "core/util/say.h"
 
 #include <vector>
 
@@ -35,7 +36,7 @@ std::optional<Hexagon> standardHexagon(const Thread& thread) {
     for (const util::CsvRow& row : hexagonRows())
         if (row.text("family") == family && same(inUnit(row, "diameter"), thread.diameter))
             return Hexagon{inUnit(row, "nut_across_flats"), inUnit(row, "bolt_across_flats"),
-                           inUnit(row, "nut_height_min"), row.text("source")};
+                           inUnit(row, "nut_height_min"), say(row.text("source").c_str())};
     return std::nullopt;
 }
 
@@ -45,7 +46,7 @@ std::optional<Washer> standardWasher(const Thread& thread) {
         if (row.text("family") == (metric ? "metric" : "inch") &&
             (inUnit(row, "diameter") >= thread.diameter || same(inUnit(row, "diameter"), thread.diameter)))
             return Washer{inUnit(row, "inside"), inUnit(row, "outside"), inUnit(row, "thickness"),
-                          row.text("source")};
+                          say(row.text("source").c_str())};
     return std::nullopt;
 }
 

@@ -2,6 +2,7 @@
 #include "core/thread/thread.h"
 #include "core/units/format.h"
 #include "core/units/plain_text.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <charconv>
@@ -71,7 +72,7 @@ public:
         double value = 0;
         const auto [stop, error] = std::from_chars(m_text.data() + start, m_text.data() + m_at, value);
         if (error != std::errc() || stop != m_text.data() + m_at || value > 1e6)
-            throw Unreadable{"a number is too large"};
+            throw Unreadable{say("a number is too large")};
         return value;
     }
 
@@ -148,7 +149,7 @@ Tail readTail(Reader& in) {
         if (oneOf(word, {"lh", "left"}))
             tail.leftHand = true;
         else if (oneOf(word, {"npt", "npft", "nptf", "bsp", "bspp", "bspt", "g", "r", "rc"}))
-            throw Unreadable{"a pipe thread has no strength table here"};
+            throw Unreadable{say("a pipe thread has no strength table here")};
         else if (!oneOf(word, {"rh", "right", "hand", "tpi", "thread"}) && !isToleranceClass(word)) {
             if (!tail.series.empty())
                 throw Unreadable{};
@@ -160,9 +161,9 @@ Tail readTail(Reader& in) {
 /// "1-1/4", "5/8", "0.6": as the size stands in a thread's name.
 std::string sizeText(double inches) {
     const std::string text =
-        units::plainBlanks(units::inchFraction(Length::fromInch(inches), Length::fromInch(1e-6)));
+        units::plainBlanks(units::writtenInchFraction(Length::fromInch(inches), Length::fromInch(1e-6)));
     if (text.find('.') != std::string::npos)
-        return units::number(inches, 5);
+        return units::writtenNumber(inches, 5);
     std::string size = text.substr(0, text.size() - 3); // without " in"
     std::replace(size.begin(), size.end(), ' ', '-');
     return size;
@@ -170,17 +171,18 @@ std::string sizeText(double inches) {
 
 void checkShape(const Thread& t, double leastMm, double mostMm) {
     if (t.diameter.mm() < leastMm || t.diameter.mm() > mostMm)
-        throw Unreadable{"no thread is that " + std::string(t.diameter.mm() < leastMm ? "small" : "large")};
+        throw Unreadable{t.diameter.mm() < leastMm ? say("no thread is that small")
+                                                   : say("no thread is that large")};
     // M300x4 and #4-40 are about the extremes of what is cut.
     if (!(t.pitch.mm() >= 0.1999) || t.pitch > t.diameter * 0.35 || t.pitch < t.diameter * 0.0099)
-        throw Unreadable{"the pitch does not go with the diameter"};
+        throw Unreadable{say("the pitch does not go with the diameter")};
 }
 
 Unreadable noSuch(const std::string& series, const std::string& size, std::optional<Length> standard) {
     if (!standard)
-        return {"there is no " + series + " thread of that size; give its pitch and leave the series out"};
-    return {size + " " + series + " has " + units::number(1 / standard->inch(), 6) +
-            " threads per inch; leave the series out if yours is another"};
+        return {say("there is no %1 thread of that size; give its pitch and leave the series out", {series})};
+    return {say("%1 %2 has %3 threads per inch; leave the series out if yours is another",
+                {size, series, units::writtenNumber(1 / standard->inch(), 6)})};
 }
 
 /// One of the series with a pitch for every size.
@@ -213,15 +215,15 @@ void resolveUnified(Thread& t, const std::string& typed, const std::string& size
         resolveTabulated(t, "UNEF", size, pitch);
     else if (oneOf(typed, {"", "un", "uns", "n", "ns", "unr"})) {
         if (!pitch)
-            throw Unreadable{"an inch size needs its threads per inch or its series"};
+            throw Unreadable{say("an inch size needs its threads per inch or its series")};
         t.pitch = *pitch;
         const std::string series = standardSeries({"UNC", "UNF", "UNEF"}, t.diameter, *pitch);
         t.series = !series.empty() ? series : isConstantPitch(t.diameter, 1 / pitch->inch()) ? "UN" : "UNS";
     } else {
-        throw Unreadable{units::quoted(typed) + " is no series we know"};
+        throw Unreadable{say("%1 is no series we know", {units::quoted(typed)})};
     }
     checkShape(t, 1, 160);
-    t.name = size + "-" + units::number(1 / t.pitch.inch(), 6) + " " + t.series;
+    t.name = size + "-" + units::writtenNumber(1 / t.pitch.inch(), 6) + " " + t.series;
 }
 
 Thread readInch(Reader& in) {
@@ -260,7 +262,7 @@ Thread readInch(Reader& in) {
             size = number;
         }
     if (numbered && size != number)
-        throw Unreadable{"the numbered sizes run from #4 to #12"};
+        throw Unreadable{say("the numbered sizes run from #4 to #12")};
 
     if (oneOf(tail.series, {"bsw", "whit", "whitworth", "w"})) {
         t.form = Form::Whitworth;
@@ -275,12 +277,12 @@ Thread readInch(Reader& in) {
         t.series = "ACME";
         const auto standard = standardPitch("ACME", t.diameter);
         if (!pitch && !standard)
-            throw Unreadable{"an ACME thread of that size needs its threads per inch"};
+            throw Unreadable{say("an ACME thread of that size needs its threads per inch")};
         t.pitch = pitch ? *pitch : *standard;
         checkShape(t, 5, 160);
         if (t.pitch.inch() < 1.0 / 16.01)
-            throw Unreadable{"an ACME thread has 16 threads per inch at the most"};
-        t.name = size + "-" + units::number(1 / t.pitch.inch(), 6) + " ACME";
+            throw Unreadable{say("an ACME thread has 16 threads per inch at the most")};
+        t.name = size + "-" + units::writtenNumber(1 / t.pitch.inch(), 6) + " ACME";
     } else {
         resolveUnified(t, tail.series, size, pitch);
     }
@@ -298,7 +300,7 @@ std::optional<double> takeMetricPitch(Reader& in) {
         if (value && !isLetter(in.peek()) && in.peek() != '/')
             return value;
         if (times)
-            throw Unreadable{"a pitch in mm follows the x"};
+            throw Unreadable{say("a pitch in mm follows the x")};
     }
     in.goTo(start);
     return std::nullopt;
@@ -315,16 +317,16 @@ Thread readMetric(Reader& in) {
     const auto coarse = standardPitch("M", t.diameter);
     const auto pitch = takeMetricPitch(in);
     if (!pitch && !coarse)
-        throw Unreadable{"there is no coarse pitch for that size; give it"};
+        throw Unreadable{say("there is no coarse pitch for that size; give it")};
     t.pitch = pitch ? Length::fromMm(*pitch) : *coarse;
     const Tail tail = readTail(in);
     if (!tail.series.empty())
-        throw Unreadable{"give the pitch in mm after an x"};
+        throw Unreadable{say("give the pitch in mm after an x")};
     t.leftHand = tail.leftHand;
     checkShape(t, 1, 300);
-    t.name = std::string("M").append(units::number(*diameter, 6));
+    t.name = std::string("M").append(units::writtenNumber(*diameter, 6));
     if (!coarse || !same(t.pitch, *coarse))
-        t.name.append("x").append(units::number(t.pitch.mm(), 6));
+        t.name.append("x").append(units::writtenNumber(t.pitch.mm(), 6));
     return t;
 }
 
@@ -340,7 +342,7 @@ Thread readTrapezoidal(Reader& in) {
     const auto standard = standardPitch("Tr", t.diameter);
     const auto lead = takeMetricPitch(in);
     if (!lead && !standard)
-        throw Unreadable{"there is no usual pitch for that size; give it"};
+        throw Unreadable{say("there is no usual pitch for that size; give it")};
     t.pitch = lead ? Length::fromMm(*lead) : *standard;
     // "Tr 40x14 P7", "Tr 40x14(P7)": the lead first, then the pitch of one of its starts.
     in.skipBlanks();
@@ -350,7 +352,7 @@ Thread readTrapezoidal(Reader& in) {
         const double starts = pitch && *pitch > 0 ? t.pitch.mm() / *pitch : 0;
         t.starts = static_cast<int>(std::lround(std::min(starts, 99.0)));
         if (!lead || t.starts < 1 || t.starts > 8 || std::abs(starts - t.starts) > 1e-6)
-            throw Unreadable{"the lead is a whole number of pitches"};
+            throw Unreadable{say("the lead is a whole number of pitches")};
         t.pitch = Length::fromMm(*pitch);
     }
     if (bracket && !in.take(")"))
@@ -361,10 +363,10 @@ Thread readTrapezoidal(Reader& in) {
     t.leftHand = tail.leftHand;
     checkShape(t, 7, 300);
     if (t.pitch.mm() < 1.4999)
-        throw Unreadable{"a trapezoidal thread has a pitch of 1.5 mm or more"};
-    t.name = "Tr " + units::number(*diameter, 6) + "x" + units::number(t.lead().mm(), 6);
+        throw Unreadable{say("a trapezoidal thread has a pitch of 1.5 mm or more")};
+    t.name = "Tr " + units::writtenNumber(*diameter, 6) + "x" + units::writtenNumber(t.lead().mm(), 6);
     if (t.starts > 1)
-        t.name += " P" + units::number(t.pitch.mm(), 6);
+        t.name += " P" + units::writtenNumber(t.pitch.mm(), 6);
     return t;
 }
 
@@ -388,27 +390,27 @@ std::optional<std::string> readable(std::string_view text) {
 }
 
 Problem notOne(std::string_view text, const std::string& reason) {
-    std::string message = "Not a thread: " + units::quoted(text);
+    std::string message = say("Not a thread: %1", {units::quoted(text)});
     if (!reason.empty())
         message += " (" + reason + ")";
-    return {"", message + ". Type it like " + std::string(example()) + "."};
+    return {"", say("%1. Type it like %2.", {message, say(example().data())})};
 }
 
 } // namespace
 
 std::string_view example() {
-    return "5/8-11 UNC or M20";
+    return PW_SAY("5/8-11 UNC or M20");
 }
 
 util::Result<Thread> parse(std::string_view text) {
     if (text.size() > kLongestText)
-        return notOne(text, "too long");
+        return notOne(text, say("too long"));
     const auto plain = readable(text);
     if (!plain)
-        return notOne(text, "it holds odd characters");
+        return notOne(text, say("it holds odd characters"));
     if (plain->empty())
-        return Problem{"", "Nothing typed where a thread is wanted. Type it like " + std::string(example()) +
-                               "."};
+        return Problem{
+            "", say("Nothing typed where a thread is wanted. Type it like %1.", {say(example().data())})};
     try {
         Reader in(*plain);
         Thread thread = in.take("tr") ? readTrapezoidal(in) : in.take("m") ? readMetric(in) : readInch(in);

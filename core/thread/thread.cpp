@@ -2,6 +2,7 @@
 
 #include "core/thread/series.h"
 #include "core/util/require.h"
+#include "core/util/say.h"
 
 #include <cmath>
 #include <numbers>
@@ -68,7 +69,8 @@ StripLimits unifiedLimits(const Thread& t) {
     return {Length::fromInch(minorDiameter(t).inch() + minorTolerance),
             Length::fromInch(pitchDiameterBasic + 1.300 * tolerance),
             Length::fromInch(d - allowance - 0.060 * std::cbrt(p * p)),
-            Length::fromInch(pitchDiameterBasic - allowance - tolerance), "classes 2A and 2B, ASME B1.1"};
+            Length::fromInch(pitchDiameterBasic - allowance - tolerance),
+            say("classes 2A and 2B, ASME B1.1")};
 }
 
 /// ISO 965-1 takes the tolerance at the geometric mean of the diameter's step.
@@ -90,7 +92,7 @@ StripLimits metricLimits(const Thread& t) {
     const double nutMinor = (p < 1 ? 433 * p - 190 * std::pow(p, 1.22) : 230 * std::pow(p, 0.7)) / 1000;
     return {mm(minorDiameter(t).mm() + nutMinor), mm(pitchDiameter(t).mm() + nutPitch),
             mm(d - allowance - screwMajor), mm(pitchDiameter(t).mm() - allowance - screwPitch),
-            "6g and 6H, ISO 965-1"};
+            say("6g and 6H, ISO 965-1")};
 }
 
 StripLimits whitworthLimits(const Thread& t) {
@@ -101,7 +103,7 @@ StripLimits whitworthLimits(const Thread& t) {
     return {Length::fromInch(minorDiameter(t).inch() + minorTolerance),
             Length::fromInch(pitchDiameter(t).inch() + tolerance),
             Length::fromInch(d - tolerance - 0.01 * std::sqrt(p)),
-            Length::fromInch(pitchDiameter(t).inch() - tolerance), "medium class, BS 84 (from memory)"};
+            Length::fromInch(pitchDiameter(t).inch() - tolerance), say("medium class, BS 84 (from memory)")};
 }
 
 StripLimits acmeStripLimits(const Thread& t) {
@@ -109,7 +111,7 @@ StripLimits acmeStripLimits(const Thread& t) {
     const AcmeLimits limits = acmeLimits(d, p);
     return {minorDiameter(t), Length::fromInch(d - p / 2 + limits.pitchTolerance),
             Length::fromInch(d - std::max(0.05 * p, 0.005)), Length::fromInch(acmeScrewPitchLeast(d, p)),
-            "class 2G, ASME B1.5"};
+            say("class 2G, ASME B1.5")};
 }
 
 /// Area over the engagement at a cylinder where the shorn thread is `width` wide, once a pitch.
@@ -245,7 +247,8 @@ StripLimits stripLimits(const Thread& t) {
     case Form::Acme:
         return acmeStripLimits(t);
     case Form::Trapezoidal:
-        return {minorDiameter(t), pitchDiameter(t), t.diameter, pitchDiameter(t), "basic sizes, ISO 2904"};
+        return {minorDiameter(t), pitchDiameter(t), t.diameter, pitchDiameter(t),
+                say("basic sizes, ISO 2904")};
     }
     return {};
 }

@@ -49,6 +49,23 @@ std::string joined(const std::string& figure, const char* unit) {
     return figure + kBlank + unit;
 }
 
+/// "1,690.5 lbf" in the reader's way: "1 690,5 lbf" with a no-break space where the mark is a comma.
+std::string spoken(std::string text) {
+    if (tongue().decimalMark == '.')
+        return text;
+    std::string result;
+    for (const char c : text)
+        if (c == ',')
+            result += kBlank;
+        else
+            result += c == '.' ? tongue().decimalMark : c;
+    return result;
+}
+
+std::string spokenJoined(const std::string& figure, const char* unit) {
+    return spoken(joined(figure, unit));
+}
+
 /// Rounded to three figures, would it read as `limit` or more?
 bool reads(double value, double limit) {
     return std::abs(value) >= limit * (1 - 0.0005);
@@ -56,7 +73,7 @@ bool reads(double value, double limit) {
 
 } // namespace
 
-std::string number(double value, int digits) {
+std::string writtenNumber(double value, int digits) {
     if (!std::isfinite(value))
         return "?";
     if (value == 0)
@@ -76,67 +93,76 @@ std::string number(double value, int digits) {
     return fixed(rounded, std::max(0, digits - 1 - exponent));
 }
 
-std::string show(Length value, System system) {
+std::string number(double value, int digits) {
+    return spoken(writtenNumber(value, digits));
+}
+
+std::string written(Length value, System system) {
     if (system == System::Metric)
-        return joined(std::abs(value.mm()) < 1 ? number(value.mm()) : fixed(value.mm(), 2), "mm");
-    return joined(std::abs(value.inch()) < 0.1 ? number(value.inch()) : fixed(value.inch(), 3), "in");
+        return joined(std::abs(value.mm()) < 1 ? writtenNumber(value.mm()) : fixed(value.mm(), 2), "mm");
+    return joined(std::abs(value.inch()) < 0.1 ? writtenNumber(value.inch()) : fixed(value.inch(), 3), "in");
+}
+
+std::string show(Length value, System system) {
+    return spoken(written(value, system));
 }
 
 std::string show(Area value, System system) {
-    return system == System::Metric ? joined(number(value.mm2(), 4), "mm\u00b2")
-                                    : joined(number(value.squareInch()), "in\u00b2");
+    return system == System::Metric ? spokenJoined(writtenNumber(value.mm2(), 4), "mm\u00b2")
+                                    : spokenJoined(writtenNumber(value.squareInch()), "in\u00b2");
 }
 
 std::string show(Force value, System system) {
     if (system == System::Inch)
-        return joined(grouped(number(value.lbf())), "lbf");
-    return reads(value.newton(), 1000) ? joined(number(value.newton() / 1000), "kN")
-                                       : joined(number(value.newton()), "N");
+        return spokenJoined(grouped(writtenNumber(value.lbf())), "lbf");
+    return reads(value.newton(), 1000) ? spokenJoined(writtenNumber(value.newton() / 1000), "kN")
+                                       : spokenJoined(writtenNumber(value.newton()), "N");
 }
 
 std::string show(Rate value, System system) {
-    return system == System::Metric ? joined(number(value.newtonPerMm()), "N/mm")
-                                    : joined(grouped(number(value.lbfPerInch())), "lb/in");
+    return system == System::Metric ? spokenJoined(writtenNumber(value.newtonPerMm()), "N/mm")
+                                    : spokenJoined(grouped(writtenNumber(value.lbfPerInch())), "lb/in");
 }
 
 std::string show(Torque value, System system) {
-    return system == System::Metric ? joined(number(value.newtonM()), "N\u00b7m")
-                                    : joined(grouped(number(value.footPound())), "lb-ft");
+    return system == System::Metric ? spokenJoined(writtenNumber(value.newtonM()), "N\u00b7m")
+                                    : spokenJoined(grouped(writtenNumber(value.footPound())), "lb-ft");
 }
 
 std::string show(Energy value, System system) {
-    return system == System::Metric ? joined(number(value.joule()), "J")
-                                    : joined(grouped(number(value.footPound())), "ft-lb");
+    return system == System::Metric ? spokenJoined(writtenNumber(value.joule()), "J")
+                                    : spokenJoined(grouped(writtenNumber(value.footPound())), "ft-lb");
 }
 
 std::string show(Stress value, System system) {
     if (system == System::Inch)
-        return reads(value.ksi(), 1) || value.ksi() == 0 ? joined(grouped(number(value.ksi())), "ksi")
-                                                         : joined(number(value.ksi() * 1000), "psi");
-    return reads(value.mpa(), 10000) ? joined(number(value.mpa() / 1000), "GPa")
-                                     : joined(number(value.mpa()), "MPa");
+        return reads(value.ksi(), 1) || value.ksi() == 0
+                   ? spokenJoined(grouped(writtenNumber(value.ksi())), "ksi")
+                   : spokenJoined(writtenNumber(value.ksi() * 1000), "psi");
+    return reads(value.mpa(), 10000) ? spokenJoined(writtenNumber(value.mpa() / 1000), "GPa")
+                                     : spokenJoined(writtenNumber(value.mpa()), "MPa");
 }
 
 std::string showPressure(Stress value, System system) {
-    return system == System::Inch ? joined(grouped(number(value.ksi() * 1000)), "psi")
-                                  : joined(number(value.mpa() * 10), "bar");
+    return system == System::Inch ? spokenJoined(grouped(writtenNumber(value.ksi() * 1000)), "psi")
+                                  : spokenJoined(writtenNumber(value.mpa() * 10), "bar");
 }
 
 std::string show(Temperature value, System system) {
-    return system == System::Metric ? joined(number(value.celsius()), "\u00b0C")
-                                    : joined(number(value.fahrenheit()), "\u00b0F");
+    return system == System::Metric ? spokenJoined(writtenNumber(value.celsius()), "\u00b0C")
+                                    : spokenJoined(writtenNumber(value.fahrenheit()), "\u00b0F");
 }
 
 std::string show(Mass value, System system) {
-    return system == System::Metric ? joined(number(value.kg()), "kg")
-                                    : joined(grouped(number(value.pound())), "lb");
+    return system == System::Metric ? spokenJoined(writtenNumber(value.kg()), "kg")
+                                    : spokenJoined(grouped(writtenNumber(value.pound())), "lb");
 }
 
-std::string inchFraction(Length value, Length within) {
+std::string writtenInchFraction(Length value, Length within) {
     const double inches = std::abs(value.inch());
     const double parts = std::round(inches * 64);
     if (!(parts < 1e9) || std::abs(inches - parts / 64) > within.inch())
-        return show(value, System::Inch);
+        return written(value, System::Inch);
     const long long whole = static_cast<long long>(parts) / 64;
     const long long rest = static_cast<long long>(parts) % 64;
     std::string text = value.inch() < 0 && parts > 0 ? "-" : "";
@@ -149,6 +175,22 @@ std::string inchFraction(Length value, Length within) {
         text += std::to_string(rest / common) + "/" + std::to_string(64 / common);
     }
     return joined(text, "in");
+}
+
+std::string inchFraction(Length value, Length within) {
+    return spoken(writtenInchFraction(value, within));
+}
+
+std::string shownText(std::string_view text) {
+    std::string result(text);
+    const auto isDigit = [&](std::size_t at) {
+        return at < result.size() && result[at] >= '0' && result[at] <= '9';
+    };
+    if (tongue().decimalMark != '.')
+        for (std::size_t i = 1; i < result.size(); ++i)
+            if (result[i] == '.' && isDigit(i - 1) && isDigit(i + 1))
+                result[i] = tongue().decimalMark;
+    return result;
 }
 
 std::string plainBlanks(std::string_view text) {

@@ -1,16 +1,19 @@
 #pragma once
 
 #include "core/units/quantity.h"
+#include "core/util/say.h"
 
 #include <string>
 #include <string_view>
 
-/// Quantities as text for people: few figures, a no-break space before the unit, point as the decimal mark.
+/// Quantities as text: few figures, a no-break space before the unit. What is shown has the decimal mark of
+/// the reader's language (core/util/say.h); what is written into a file always has a point.
 namespace pw::units {
 
 enum class System { Metric, Inch };
 
-/// A number with `digits` significant figures, never in exponent form between 1e-4 and 1e7, no trailing zeros.
+/// A number with `digits` significant figures, never in exponent form between 1e-4 and 1e7, no trailing
+/// zeros.
 std::string number(double value, int digits = 3);
 
 /// "12 mm", "0.472 in". Lengths keep 0.01 mm or 0.001 in; small ones keep three figures.
@@ -26,9 +29,18 @@ std::string showPressure(Stress value, System system);
 std::string show(Temperature value, System system);
 std::string show(Mass value, System system);
 
-/// The nearest inch fraction to 1/64 as a mechanic writes it ("2 11/32 in"), or decimals when it is further off
-/// than `within`.
+/// The nearest inch fraction to 1/64 as a mechanic writes it ("2 11/32 in"), or decimals when it is further
+/// off than `within`.
 std::string inchFraction(Length value, Length within = Length::fromInch(0.0005));
+
+/// For files, and for values that are put into a job: the same figures with a point, whatever the language.
+std::string writtenNumber(double value, int digits = 3);
+std::string written(Length value, System system);
+std::string writtenInchFraction(Length value, Length within = Length::fromInch(0.0005));
+
+/// A text with figures in it as a file has them ("M10x1.5", "3/4 in", "12.5 mm"), for the reader: its points
+/// between digits become the language's mark.
+std::string shownText(std::string_view text);
 
 /// No-break spaces turned into plain ones, for files and terminals.
 std::string plainBlanks(std::string_view text);
@@ -42,7 +54,7 @@ std::string show(const Range<Q>& range, System system) {
     const auto lowSplit = low.rfind("\u00a0"), highSplit = high.rfind("\u00a0");
     const bool sameUnit = lowSplit != std::string::npos && highSplit != std::string::npos &&
                           low.substr(lowSplit) == high.substr(highSplit);
-    return (sameUnit ? low.substr(0, lowSplit) : low) + " to " + high;
+    return say("%1 to %2", {sameUnit ? low.substr(0, lowSplit) : low, high});
 }
 
 } // namespace pw::units

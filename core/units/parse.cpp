@@ -4,6 +4,7 @@
 #include "core/units/sheet_gauge.h"
 #include "core/units/unit_table.h"
 #include "core/util/require.h"
+#include "core/util/say.h"
 
 #include <charconv>
 #include <cmath>
@@ -92,18 +93,18 @@ public:
         const bool hyphen = !worded && m_text[m_at - 1] == '-';
         skipBlanks();
         if (hyphen && !atEnd() && (m_text[m_at] == '-' || m_text[m_at] == '+'))
-            throw Unreadable{"write a range with \"to\" where a figure has a sign"};
+            throw Unreadable{say("write a range with \"to\" where a figure has a sign")};
         Typed second = readTyped();
         skipBlanks();
         if (!atEnd())
             throw Unreadable{};
         if (first.unit && !second.unit)
-            throw Unreadable{"the second figure has no unit"};
+            throw Unreadable{say("the second figure has no unit")};
         if (!first.unit)
             first.unit = second.unit;
         const Range<double> range{toBase(first), toBase(second)};
         if (range.low > range.high)
-            throw Unreadable{"a range starts with the smaller figure"};
+            throw Unreadable{say("a range starts with the smaller figure")};
         return range;
     }
 
@@ -152,7 +153,7 @@ private:
             ++m_at;
             const std::string_view group = takeDigits();
             if (group.size() != 3 || firstGroup == 0 || firstGroup > 3 || digits.front() == '0')
-                throw Unreadable{"a comma only groups thousands, the decimal mark is a point"};
+                throw Unreadable{say("a comma only groups thousands, the decimal mark is a point")};
             digits += group;
             figure.isWhole = false;
         }
@@ -165,13 +166,13 @@ private:
         if (digits.empty())
             throw Unreadable{};
         if (peek() == '.' && isDigit(peek(1)))
-            throw Unreadable{"a number has one decimal point"};
+            throw Unreadable{say("a number has one decimal point")};
         if (peek() == ',')
-            throw Unreadable{"a comma only groups thousands, the decimal mark is a point"};
+            throw Unreadable{say("a comma only groups thousands, the decimal mark is a point")};
         const auto [stop, error] =
             std::from_chars(digits.data(), digits.data() + digits.size(), figure.value);
         if (error != std::errc() || !std::isfinite(figure.value))
-            throw Unreadable{"the number is too long"};
+            throw Unreadable{say("the number is too long")};
         return figure;
     }
 
@@ -193,10 +194,10 @@ private:
         constexpr std::size_t kMostDigits = 5;
         if (top.size() > kMostDigits || bottom.size() > kMostDigits || peek() == '.' || peek() == ',' ||
             peek() == '/')
-            throw Unreadable{"a fraction has whole numbers above and below"};
+            throw Unreadable{say("a fraction has whole numbers above and below")};
         const double over = toNumber(top), under = toNumber(bottom);
         if (under == 0)
-            throw Unreadable{"a fraction cannot have 0 below"};
+            throw Unreadable{say("a fraction cannot have 0 below")};
         return Figure{over / under, false, false};
     }
 
@@ -241,7 +242,7 @@ private:
             return;
         }
         if (fraction->value >= 1)
-            throw Unreadable{"the fraction after a whole number is less than one"};
+            throw Unreadable{say("the fraction after a whole number is less than one")};
         whole.value += fraction->value;
         whole.isWhole = false;
     }
@@ -298,9 +299,9 @@ private:
             if (!atEnd())
                 throw Unreadable{};
             if (m_kind == Kind::Temperature)
-                throw Unreadable{"a temperature has no percentage; give degrees"};
+                throw Unreadable{say("a temperature has no percentage; give degrees")};
             if (tolerance.value >= 100)
-                throw Unreadable{"the tolerance is as large as the figure"};
+                throw Unreadable{say("the tolerance is as large as the figure")};
             const double value = toBase(middle);
             const double half = std::abs(value) * tolerance.value / 100;
             return {checked(value - half), checked(value + half)};
@@ -315,7 +316,7 @@ private:
             middle.unit = unit;
         const double value = toBase(middle);
         if (unit->isGauge)
-            throw Unreadable{"a gauge number has no tolerance"};
+            throw Unreadable{say("a gauge number has no tolerance")};
         const double half = tolerance.value * unit->scale; // a difference: no offset
         return {checked(value - half), checked(value + half)};
     }
@@ -323,24 +324,24 @@ private:
     double toBase(const Typed& typed) const {
         const std::optional<Unit>& unit = typed.unit ? typed.unit : m_bare;
         if (!unit)
-            throw Unreadable{"no unit"};
+            throw Unreadable{say("no unit")};
         if (!unit->isGauge)
             return checked(unit->toBase(typed.figure.value) + typed.extra);
         const auto thickness = typed.figure.isWhole ? sheetGauge(typed.figure.value) : std::nullopt;
         if (!thickness)
-            throw Unreadable{"the sheet gauges run from 3 to 30"};
+            throw Unreadable{say("the sheet gauges run from 3 to 30")};
         return thickness->mm();
     }
 
     double checked(double base) const {
         const Limits limits = limitsOf(m_kind);
         if (m_kind == Kind::Temperature && base < -273.15)
-            throw Unreadable{"below absolute zero"};
+            throw Unreadable{say("below absolute zero")};
         if (!std::isfinite(base) || std::abs(base) > limits.most)
-            throw Unreadable{"far too large"};
+            throw Unreadable{say("far too large")};
         if (base != 0 && std::abs(base) < limits.least)
             // What is left of a subtraction may be a rounding error; nobody types so small a temperature.
-            return m_kind == Kind::Temperature ? 0 : throw Unreadable{"far too small"};
+            return m_kind == Kind::Temperature ? 0 : throw Unreadable{say("far too small")};
         return base;
     }
 
@@ -351,16 +352,55 @@ private:
     bool m_sawUnit = false;
 };
 
-std::string withArticle(std::string_view noun) {
-    const bool vowel = std::string_view("aeiou").find(noun.front()) != std::string_view::npos;
-    return (vowel ? "an " : "a ") + std::string(noun);
+const char* notOneWords(Kind kind) {
+    switch (kind) {
+    case Kind::Length:
+        return PW_SAY("Not a length: %1");
+    case Kind::Area:
+        return PW_SAY("Not an area: %1");
+    case Kind::Force:
+        return PW_SAY("Not a force: %1");
+    case Kind::Rate:
+        return PW_SAY("Not a spring rate: %1");
+    case Kind::Torque:
+        return PW_SAY("Not a torque: %1");
+    case Kind::Stress:
+        return PW_SAY("Not a stress or pressure: %1");
+    case Kind::Angle:
+        return PW_SAY("Not an angle: %1");
+    case Kind::Temperature:
+        break;
+    }
+    return PW_SAY("Not a temperature: %1");
+}
+
+const char* nothingWords(Kind kind) {
+    switch (kind) {
+    case Kind::Length:
+        return PW_SAY("Nothing typed where a length is wanted. Type it like %1.");
+    case Kind::Area:
+        return PW_SAY("Nothing typed where an area is wanted. Type it like %1.");
+    case Kind::Force:
+        return PW_SAY("Nothing typed where a force is wanted. Type it like %1.");
+    case Kind::Rate:
+        return PW_SAY("Nothing typed where a spring rate is wanted. Type it like %1.");
+    case Kind::Torque:
+        return PW_SAY("Nothing typed where a torque is wanted. Type it like %1.");
+    case Kind::Stress:
+        return PW_SAY("Nothing typed where a stress or pressure is wanted. Type it like %1.");
+    case Kind::Angle:
+        return PW_SAY("Nothing typed where an angle is wanted. Type it like %1.");
+    case Kind::Temperature:
+        break;
+    }
+    return PW_SAY("Nothing typed where a temperature is wanted. Type it like %1.");
 }
 
 Problem notOne(Kind kind, std::string_view text, const std::string& reason) {
-    std::string message = "Not " + withArticle(nameOf(kind)) + ": " + quoted(text);
-    if (!reason.empty())
-        message += " (" + reason + ")";
-    return {"", message + ". Type it like " + std::string(exampleOf(kind)) + "."};
+    const std::string example = say(exampleOf(kind).data());
+    const std::string message = say(notOneWords(kind), {quoted(text)});
+    return {"", reason.empty() ? say("%1. Type it like %2.", {message, example})
+                               : say("%1 (%2). Type it like %3.", {message, reason, example})};
 }
 
 } // namespace
@@ -368,56 +408,55 @@ Problem notOne(Kind kind, std::string_view text, const std::string& reason) {
 std::string_view nameOf(Kind kind) {
     switch (kind) {
     case Kind::Length:
-        return "length";
+        return PW_SAY("length");
     case Kind::Area:
-        return "area";
+        return PW_SAY("area");
     case Kind::Force:
-        return "force";
+        return PW_SAY("force");
     case Kind::Rate:
-        return "spring rate";
+        return PW_SAY("spring rate");
     case Kind::Torque:
-        return "torque";
+        return PW_SAY("torque");
     case Kind::Stress:
-        return "stress or pressure";
+        return PW_SAY("stress or pressure");
     case Kind::Angle:
-        return "angle";
+        return PW_SAY("angle");
     case Kind::Temperature:
-        return "temperature";
+        return PW_SAY("temperature");
     }
-    return "quantity";
+    return PW_SAY("quantity");
 }
 
 std::string_view exampleOf(Kind kind) {
     switch (kind) {
     case Kind::Length:
-        return "20 mm or 3/4 in";
+        return PW_SAY("20 mm or 3/4 in");
     case Kind::Area:
-        return "1600 mm2 or 2.5 in2";
+        return PW_SAY("1600 mm2 or 2.5 in2");
     case Kind::Force:
-        return "7500 N or 1690 lbf";
+        return PW_SAY("7500 N or 1690 lbf");
     case Kind::Rate:
-        return "12 N/mm or 68 lb/in";
+        return PW_SAY("12 N/mm or 68 lb/in");
     case Kind::Torque:
-        return "60 N.m or 45 lb-ft";
+        return PW_SAY("60 N.m or 45 lb-ft");
     case Kind::Stress:
-        return "250 MPa or 36 ksi";
+        return PW_SAY("250 MPa or 36 ksi");
     case Kind::Angle:
-        return "30 deg";
+        return PW_SAY("30 deg");
     case Kind::Temperature:
-        return "20 C or 68 F";
+        return PW_SAY("20 C or 68 F");
     }
-    return "20 mm";
+    return PW_SAY("20 mm");
 }
 
 util::Result<Range<double>> parseRangeBase(Kind kind, std::string_view text, std::string_view bareUnit) {
     if (text.size() > kLongestText)
-        return notOne(kind, text, "too long");
+        return notOne(kind, text, say("too long"));
     const auto plain = plainText(text);
     if (!plain)
-        return notOne(kind, text, "it holds odd characters");
+        return notOne(kind, text, say("it holds odd characters"));
     if (plain->empty())
-        return Problem{"", "Nothing typed where " + withArticle(nameOf(kind)) + " is wanted. Type it like " +
-                               std::string(exampleOf(kind)) + "."};
+        return Problem{"", say(nothingWords(kind), {say(exampleOf(kind).data())})};
     try {
         return Reader(kind, *plain, bareUnit).read();
     } catch (const Unreadable& unreadable) {
@@ -430,7 +469,7 @@ util::Result<double> parseBase(Kind kind, std::string_view text, std::string_vie
     if (!range)
         return range.problem();
     if (!range->isOne())
-        return notOne(kind, text, "one figure is wanted here, not a range");
+        return notOne(kind, text, say("one figure is wanted here, not a range"));
     return range->low;
 }
 

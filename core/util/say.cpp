@@ -13,7 +13,7 @@ Tongue& current() {
 
 std::string translated(const char* sentence, long long count) {
     const auto translate = current().translate;
-    return translate ? translate(sentence, count) : std::string();
+    return translate && *sentence ? translate(sentence, count) : std::string();
 }
 
 /// In one pass, so that a % in a word is not taken for a place.

@@ -1,5 +1,7 @@
 #include "core/util/write_file.h"
 
+#include "core/util/say.h"
+
 #include <cerrno>
 #include <fcntl.h>
 #include <sys/stat.h>
@@ -44,7 +46,8 @@ public:
     AsideFile(const fs::path& folder, mode_t mode) : m_handle(-1) {
         constexpr int kTries = 100; // names left behind by crashes of programs with our number
         for (int i = 0; i < kTries && !m_handle.ok(); ++i) {
-            m_path = folder / (".platewright-" + std::to_string(::getpid()) + "-" + std::to_string(i));
+            m_path = folder /
+                     (std::string(".platewright-") + std::to_string(::getpid()) + "-" + std::to_string(i));
             m_handle.open(m_path, O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, mode);
             if (!m_handle.ok() && errno != EEXIST)
                 break;
@@ -77,27 +80,29 @@ std::string systemText(int error) {
 }
 
 Problem cannotWrite(const fs::path& file, int error) {
-    const auto say = [&](const std::string& why) { return Problem{file.string(), "not written: " + why}; };
+    const auto because = [&](const std::string& why) {
+        return Problem{file.string(), say("not written: %1", {why})};
+    };
     switch (error) {
     case ENOENT:
     case ENOTDIR:
-        return say("there is no such folder; make it first or choose another");
+        return because(say("there is no such folder; make it first or choose another"));
     case EACCES:
     case EPERM:
-        return say("the folder or the file is write-protected; save somewhere else");
+        return because(say("the folder or the file is write-protected; save somewhere else"));
     case EROFS:
-        return say("the disk is read-only; save somewhere else");
+        return because(say("the disk is read-only; save somewhere else"));
     case ENOSPC:
     case EDQUOT:
-        return say("the disk is full; make room or save somewhere else");
+        return because(say("the disk is full; make room or save somewhere else"));
     case EFBIG:
-        return say("the file is larger than is allowed here");
+        return because(say("the file is larger than is allowed here"));
     case ENAMETOOLONG:
-        return say("the name is too long; choose a shorter one");
+        return because(say("the name is too long; choose a shorter one"));
     case EISDIR:
-        return say("this is a folder; give a file name");
+        return because(say("this is a folder; give a file name"));
     default:
-        return say(systemText(error));
+        return because(systemText(error));
     }
 }
 
@@ -125,7 +130,7 @@ void flushFolder(const fs::path& folder) {
 
 Status writeFileWhole(const fs::path& file, std::string_view content) {
     if (file.empty())
-        return Problem{"", "not written: no file name was given"};
+        return Problem{"", say("not written: no file name was given")};
     // A link is followed, so that it is the file behind it that changes and the link stays a link.
     std::error_code unresolved;
     fs::path target = fs::is_symlink(file, unresolved) ? fs::canonical(file, unresolved) : file;
@@ -141,7 +146,7 @@ Status writeFileWhole(const fs::path& file, std::string_view content) {
     if (replaces && S_ISDIR(old.st_mode))
         return cannotWrite(file, EISDIR);
     if (replaces && !S_ISREG(old.st_mode))
-        return Problem{file.string(), "not written: this is a device or a pipe, not a file"};
+        return Problem{file.string(), say("not written: this is a device or a pipe, not a file")};
     if (replaces && ::faccessat(AT_FDCWD, target.c_str(), W_OK, AT_EACCESS) != 0)
         return cannotWrite(file, errno);
 
@@ -162,26 +167,28 @@ Status writeFileWhole(const fs::path& file, std::string_view content) {
 }
 
 Result<std::string> readFile(const fs::path& file, std::size_t limit) {
-    const auto say = [&](const std::string& why) { return Problem{file.string(), "cannot be read: " + why}; };
+    const auto because = [&](const std::string& why) {
+        return Problem{file.string(), say("cannot be read: %1", {why})};
+    };
     if (file.empty())
-        return Problem{"", "no file name was given"};
+        return Problem{"", say("no file name was given")};
     // Not blocking, so that a pipe nobody writes to is refused below instead of waited for.
     const Handle handle(::open(file.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
     if (!handle.ok()) {
         const int error = errno;
         if (error == ENOENT || error == ENOTDIR)
-            return say("there is no such file");
+            return because(say("there is no such file"));
         if (error == EACCES || error == EPERM)
-            return say("no permission to read it");
-        return say(systemText(error));
+            return because(say("no permission to read it"));
+        return because(systemText(error));
     }
     struct stat info {};
     if (::fstat(handle.get(), &info) != 0)
-        return say(systemText(errno));
+        return because(systemText(errno));
     if (S_ISDIR(info.st_mode))
-        return say("this is a folder; give a file");
+        return because(say("this is a folder; give a file"));
     if (!S_ISREG(info.st_mode))
-        return say("this is a device or a pipe, not a file");
+        return because(say("this is a device or a pipe, not a file"));
 
     std::string content;
     std::string piece(std::size_t(64) << 10, '\0');
@@ -190,12 +197,12 @@ Result<std::string> readFile(const fs::path& file, std::size_t limit) {
         if (got < 0 && errno == EINTR)
             continue;
         if (got < 0)
-            return say(systemText(errno));
+            return because(systemText(errno));
         if (got == 0)
             return content;
         content.append(piece.data(), static_cast<std::size_t>(got));
         if (content.size() > limit)
-            return say("larger than " + std::to_string(limit >> 10) + " KiB, which is no file of ours");
+            return because(say("larger than %1 KiB, which is no file of ours", {limit >> 10}));
     }
 }
 

@@ -1,6 +1,7 @@
 #include "core/verdict/check.h"
 
 #include "core/util/require.h"
+#include "core/util/say.h"
 
 namespace pw::verdict {
 
@@ -34,18 +35,33 @@ bool dragsDown(const Check& check) {
 std::string_view wordOf(Grade grade) {
     switch (grade) {
     case Grade::Holds:
-        return "holds";
+        return PW_SAY("holds");
     case Grade::Thin:
-        return "thin";
+        return PW_SAY("thin");
     case Grade::Sets:
-        return "sets";
+        return PW_SAY("sets");
     case Grade::Breaks:
-        return "breaks";
+        return PW_SAY("breaks");
     case Grade::Incomplete:
-        return "incomplete";
+        return PW_SAY("incomplete");
     }
     util::require(false, "unknown grade");
     return {};
+}
+
+std::string sayMember(const std::string& member) {
+    static constexpr const char* kMembers[] = {
+        PW_SAY("access holes"),   PW_SAY("backing bar"),  PW_SAY("bolts"),        PW_SAY("bar thread"),
+        PW_SAY("centre bearing"), PW_SAY("flange"),       PW_SAY("hub"),          PW_SAY("lands"),
+        PW_SAY("legs"),           PW_SAY("nut"),          PW_SAY("pins"),         PW_SAY("plate"),
+        PW_SAY("plate thread"),   PW_SAY("puller bolts"), PW_SAY("ram"),          PW_SAY("rod"),
+        PW_SAY("screw"),          PW_SAY("screw point"),  PW_SAY("shaft thread"), PW_SAY("springs"),
+        PW_SAY("stop block"),     PW_SAY("stop bolt"),    PW_SAY("strongback"),   PW_SAY("tool"),
+        PW_SAY("washer")};
+    for (const char* known : kMembers)
+        if (member == known)
+            return say(known);
+    return member;
 }
 
 std::optional<double> Check::marginOverWanted() const {

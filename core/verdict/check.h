@@ -40,6 +40,9 @@ struct Check {
     std::optional<double> marginOverWanted() const;
 };
 
+/// A check's member as it stands in a sentence, in the reader's language.
+std::string sayMember(const std::string& member);
+
 /// The worst grade. Members that are incomplete do not drag the others down; `plateGrade` incomplete does.
 Grade worst(const std::vector<Check>& checks);
 

@@ -18,6 +18,10 @@ bool burns(job::Process process) {
     return process != job::Process::SawAndDrill && process != job::Process::Milled;
 }
 
+bool isForTheDrill(const shape::Hole& hole, const CutSettings& settings) {
+    return hole.part == shape::Part::Extra && std::ranges::count(settings.drilledExtras, hole.index) > 0;
+}
+
 std::string noteForShapedHole(const shape::Loop& loop, const CutSettings& settings) {
     if (settings.process == job::Process::SawAndDrill)
         return "drill the ends, saw and file between";
@@ -54,7 +58,7 @@ CutPlan makeCutPlan(const shape::Region& region, const CutSettings& settings) {
             const TappedBore& bore = *settings.tappedBore;
             plan.drilled.push_back(
                 {circle->centre, bore.tapDrill, hole.part, hole.index, "tap " + bore.thread});
-        } else if (!burns(settings.process)) {
+        } else if (!burns(settings.process) || isForTheDrill(hole, settings)) {
             plan.drilled.push_back({circle->centre, diameter, hole.part, hole.index, {}});
         } else if (diameter.mm() < least->mm() - kSizeSlack) {
             plan.drilled.push_back({circle->centre, diameter, hole.part, hole.index, "too small to burn"});

@@ -28,6 +28,7 @@ struct CutSettings {
     Length kerf;   ///< width of the cut; carried along, no line is moved for it yet
     Length growth; ///< what a hole grows on the radius; carried along as well
     std::optional<TappedBore> tappedBore;
+    std::vector<int> drilledExtras; ///< of plate.holes, those drilled even where they could be burned
     bool operator==(const CutSettings&) const = default;
 };
 

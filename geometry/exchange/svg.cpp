@@ -186,7 +186,7 @@ private:
 };
 
 std::string sizeOf(Length length, units::System system) {
-    return units::plainBlanks(units::show(length, system));
+    return units::plainBlanks(units::written(length, system));
 }
 
 std::vector<std::string> heads(const SvgOptions& options, const CutSettings& settings) {

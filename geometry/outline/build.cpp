@@ -2,6 +2,7 @@
 
 #include "core/job/station_places.h"
 #include "core/units/format.h"
+#include "core/util/say.h"
 #include "geometry/outline/hole_checks.h"
 #include "geometry/outline/open_slot.h"
 
@@ -50,7 +51,7 @@ private:
     bool positive(Length value, const std::string& path) {
         if (value.mm() > 0 && std::isfinite(value.mm()))
             return true;
-        wrong(path, "must be more than 0, like 20 mm or 3/4 in");
+        wrong(path, say("must be more than 0, like 20 mm or 3/4 in"));
         return false;
     }
 
@@ -73,7 +74,7 @@ private:
         if (!bore)
             need(m_boreField);
         else if (bore->mm() < 0 || !std::isfinite(bore->mm()))
-            wrong(m_boreField, "must be 0 (no bore) or more, like 20 mm or 3/4 in");
+            wrong(m_boreField, say("must be 0 (no bore) or more, like 20 mm or 3/4 in"));
         else if (bore->mm() > 0)
             m_built.region.holes.push_back({shape::circleLoop({}, bore->mm() / 2), Part::Bore, 0});
     }
@@ -105,10 +106,10 @@ private:
         if (form.shape == job::HoleShape::Slot)
             take(form.length, formPath + ".length", out.length);
         if (sound && form.shape == job::HoleShape::Slot && out.length < out.width) {
-            wrong(formPath + ".length", units::show(*form.length, units::System::Metric) +
-                                            " is less than the slot's width of " +
-                                            units::show(Length::fromMm(out.width), units::System::Metric) +
-                                            "; a slot's length goes from end to end");
+            wrong(formPath + ".length",
+                  say("%1 is less than the slot's width of %2; a slot's length goes from end to end",
+                      {units::show(*form.length, units::System::Metric),
+                       units::show(Length::fromMm(out.width), units::System::Metric)}));
             sound = false;
         }
         return sound ? std::optional(out) : std::nullopt;
@@ -132,13 +133,14 @@ private:
         if (auto rim = withOpenSlot(m_built.region.rim, centre, hole.width, ray + hole.turn))
             m_built.region.rim = *std::move(rim);
         else
-            wrong(
-                path,
-                std::string(part == Part::Access ? "the open slot of station "
-                                                 : "the open slot of extra hole ") +
-                    std::to_string(index + 1) +
-                    " does not run out to the rim in one clean mouth; move it inside the plate, turn it, or "
-                    "make it narrower");
+            wrong(path,
+                  say(part == Part::Access ? PW_SAY("the open slot of station %1 does not run out to the rim "
+                                                    "in one clean mouth; move it "
+                                                    "inside the plate, turn it, or make it narrower")
+                                           : PW_SAY("the open slot of extra hole %1 does not run out to the "
+                                                    "rim in one clean mouth; move "
+                                                    "it inside the plate, turn it, or make it narrower"),
+                      {index + 1}));
     }
 
     void addStations() {
@@ -148,7 +150,7 @@ private:
             if (!stations.count)
                 need("stations.count");
             else if (*stations.count < 1)
-                wrong("stations.count", "must be 1 or more");
+                wrong("stations.count", say("must be 1 or more"));
             if (!stations.circle)
                 need("stations.circle");
             else
@@ -160,13 +162,14 @@ private:
             return;
         for (std::size_t i = 0; i < centres.size(); ++i)
             addHole(*hole, centres[i], std::atan2(centres[i].y, centres[i].x), Part::Access, int(i),
-                    stations.at.empty() ? "stations.hole" : "stations.at[" + std::to_string(i) + "]");
+                    stations.at.empty() ? "stations.hole"
+                                        : std::string("stations.at[") + std::to_string(i) + "]");
     }
 
     void addExtraHoles() {
         for (std::size_t i = 0; i < m_job.plate.holes.size(); ++i) {
             const job::ExtraHole& extra = m_job.plate.holes[i];
-            const std::string path = "plate.holes[" + std::to_string(i) + "]";
+            const std::string path = std::string("plate.holes[") + std::to_string(i) + "]";
             if (const auto hole = figures(extra.form, extra.diameter, path + ".diameter", path))
                 addHole(*hole, {extra.at.x.mm(), extra.at.y.mm()}, 0, Part::Extra, int(i), path);
         }

@@ -1,6 +1,7 @@
 #include "geometry/outline/hole_checks.h"
 
 #include "core/shape/nearest.h"
+#include "core/util/say.h"
 
 #include <utility>
 
@@ -17,11 +18,11 @@ constexpr double kTouching = 2e-3; ///< mm; thinner material is none, to a cutte
 std::string nameOf(const Hole& hole) {
     switch (hole.part) {
     case Part::Bore:
-        return "the bore";
+        return say("the bore");
     case Part::Access:
-        return "the access hole of station " + std::to_string(hole.index + 1);
+        return say("the access hole of station %1", {hole.index + 1});
     default:
-        return "extra hole " + std::to_string(hole.index + 1);
+        return say("extra hole %1", {hole.index + 1});
     }
 }
 
@@ -32,7 +33,7 @@ std::string fieldOf(const Hole& hole, const std::string& boreField) {
     case Part::Access:
         return "stations.access_hole";
     default:
-        return "plate.holes[" + std::to_string(hole.index) + "]";
+        return std::string("plate.holes[") + std::to_string(hole.index) + "]";
     }
 }
 
@@ -46,74 +47,88 @@ Place placeOf(const Loop& rim, const Loop& hole) {
     return shape::contains(hole, rim.vertices.front().at) ? Place::Around : Place::Outside;
 }
 
-const char* mendOf(const Hole& hole) {
+std::string mendOf(const Hole& hole) {
     switch (hole.part) {
     case Part::Bore:
-        return "; make the bore smaller or the plate larger (its origin is the bore centre)";
+        return say("make the bore smaller or the plate larger (its origin is the bore centre)");
     case Part::Access:
-        return "; make the hole or stations.circle smaller, or the plate larger";
+        return say("make the hole or stations.circle smaller, or the plate larger");
     default:
-        return "; move it inward or make it smaller";
+        return say("move it inward or make it smaller");
     }
 }
 
-const char* mendOf(const Hole& a, const Hole& b) {
+std::string mendOf(const Hole& a, const Hole& b) {
     if (a.part == Part::Bore && b.part == Part::Access)
-        return "; make the bore or the access holes smaller, or stations.circle larger";
-    return "; move one of them or make it smaller";
+        return say("make the bore or the access holes smaller, or stations.circle larger");
+    return say("move one of them or make it smaller");
 }
 
+/// What is wrong, of one hole and of the access holes of several stations; %1 the hole or the stations, %2
+/// the mend, %3 the other hole.
 struct Verb {
     const char* one;
     const char* many;
 };
-constexpr Verb kRunsOver{"runs over the rim", "run over the rim"};
-constexpr Verb kLiesOutside{"lies outside the plate", "lie outside the plate"};
-constexpr Verb kIsLarger{"is larger than the plate", "are larger than the plate"};
+constexpr Verb kRunsOver{PW_SAY("%1 runs over the rim; %2"),
+                         PW_SAY("the access holes of stations %1 run over the rim; %2")};
+constexpr Verb kLiesOutside{PW_SAY("%1 lies outside the plate; %2"),
+                            PW_SAY("the access holes of stations %1 lie outside the plate; %2")};
+constexpr Verb kIsLarger{PW_SAY("%1 is larger than the plate; %2"),
+                         PW_SAY("the access holes of stations %1 are larger than the plate; %2")};
+constexpr Verb kRunsInto{PW_SAY("%1 runs into %3; %2"),
+                         PW_SAY("the access holes of stations %1 run into %3; %2")};
+constexpr Verb kLiesWithin{PW_SAY("%1 lies within or around %3; %2"),
+                           PW_SAY("the access holes of stations %1 lie within or around %3; %2")};
 
 /// Stations fail by the half dozen: one message for all that have the same fault.
 class Faults {
 public:
     explicit Faults(const std::string& boreField) : m_boreField(boreField) {}
 
-    void add(const Hole& hole, const std::string& one, const std::string& many, const std::string& mend) {
+    void add(const Hole& hole, const Verb& verb, const std::string& mend, const std::string& other = {}) {
         const std::string number = std::to_string(hole.index + 1);
         for (Entry& e : m_entries)
-            if (hole.part == Part::Access && e.isAccess && e.one == one) {
+            if (hole.part == Part::Access && e.isAccess && e.verb.one == verb.one && e.other == other) {
                 e.stations.push_back(number);
                 return;
             }
-        m_entries.push_back(
-            {fieldOf(hole, m_boreField), nameOf(hole), one, many, mend, hole.part == Part::Access, {number}});
+        m_entries.push_back({fieldOf(hole, m_boreField),
+                             nameOf(hole),
+                             verb,
+                             mend,
+                             other,
+                             hole.part == Part::Access,
+                             {number}});
     }
 
     void addNeighbours(const Hole& a, const Hole& b) {
-        m_pairs.push_back(std::to_string(a.index + 1) + " and " + std::to_string(b.index + 1));
+        m_pairs.push_back(say("%1 and %2", {a.index + 1, b.index + 1}));
     }
 
     util::Problems problems() const {
         util::Problems out;
         for (const Entry& e : m_entries) {
             const bool many = e.stations.size() > 1;
-            out.push_back(
-                {e.field, (many ? "the access holes of stations " + listed(e.stations) + " " + e.many
-                                : e.name + " " + e.one) +
-                              e.mend});
+            out.push_back({e.field, many ? say(e.verb.many, {sayAll(e.stations), e.mend, e.other})
+                                         : say(e.verb.one, {e.name, e.mend, e.other})});
         }
         if (!m_pairs.empty()) {
             std::string pairs;
             for (const std::string& pair : m_pairs)
                 pairs += (pairs.empty() ? "" : ", ") + pair;
-            out.push_back({"stations.access_hole", "the access holes of stations " + pairs +
-                                                       " run into each other; make the holes smaller or "
-                                                       "stations.circle larger"});
+            out.push_back({"stations.access_hole", say("the access holes of stations %1 run into each other; "
+                                                       "make the holes smaller or stations.circle larger",
+                                                       {pairs})});
         }
         return out;
     }
 
 private:
     struct Entry {
-        std::string field, name, one, many, mend;
+        std::string field, name;
+        Verb verb;
+        std::string mend, other;
         bool isAccess;
         std::vector<std::string> stations;
     };
@@ -124,28 +139,21 @@ private:
 
 } // namespace
 
-std::string listed(const std::vector<std::string>& items) {
-    std::string out;
-    for (std::size_t i = 0; i < items.size(); ++i)
-        out += (i == 0 ? "" : i + 1 == items.size() ? " and " : ", ") + items[i];
-    return out;
-}
-
 util::Problems checkHoles(const shape::Region& region, const std::string& boreField) {
     Faults faults(boreField);
     for (const Hole& hole : region.holes) {
-        const auto say = [&](const Verb& verb) { faults.add(hole, verb.one, verb.many, mendOf(hole)); };
+        const auto add = [&](const Verb& verb) { faults.add(hole, verb, mendOf(hole)); };
         switch (placeOf(region.rim, hole.loop)) {
         case Place::Inside:
             break;
         case Place::Across:
-            say(kRunsOver);
+            add(kRunsOver);
             break;
         case Place::Outside:
-            say(kLiesOutside);
+            add(kLiesOutside);
             break;
         case Place::Around:
-            say(kIsLarger);
+            add(kIsLarger);
             break;
         }
     }
@@ -160,10 +168,9 @@ util::Problems checkHoles(const shape::Region& region, const std::string& boreFi
             if (a.part == Part::Access && b.part == Part::Access)
                 faults.addNeighbours(a, b);
             else if (meet)
-                faults.add(b, "runs into " + nameOf(a), "run into " + nameOf(a), mendOf(a, b));
+                faults.add(b, kRunsInto, mendOf(a, b), nameOf(a));
             else
-                faults.add(b, "lies within or around " + nameOf(a), "lie within or around " + nameOf(a),
-                           mendOf(a, b));
+                faults.add(b, kLiesWithin, mendOf(a, b), nameOf(a));
         }
     return faults.problems();
 }

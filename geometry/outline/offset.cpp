@@ -3,6 +3,7 @@
 #include "core/shape/nearest.h"
 #include "core/shape/split.h"
 #include "core/util/require.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <cmath>
@@ -310,8 +311,8 @@ util::Result<Offset> offsetLoop(const Loop& drawn, double distance) {
     for (const double nudge : {0.0, 3e-8, -3e-8, 1e-7, -1e-7, 3e-7, -3e-7})
         if (auto offset = tried(loop, distance * (1 + nudge), size))
             return *std::move(offset);
-    return util::Problem{"", "the edge comes too close to itself to work out where the cut runs beside it; "
-                             "move the figures by a little"};
+    return util::Problem{"", say("the edge comes too close to itself to work out where the cut runs beside "
+                                 "it; move the figures by a little")};
 }
 
 } // namespace pw::outline

@@ -1,4 +1,5 @@
 #include "core/units/format.h"
+#include "core/util/say.h"
 #include "geometry/outline/build.h"
 
 #include <algorithm>
@@ -27,7 +28,7 @@ public:
             return 0;
         }
         if (!(value->mm() > 0) || !std::isfinite(value->mm()))
-            wrong(key, "must be more than 0, like 140 mm or 5 1/2 in");
+            wrong(key, say("must be more than 0, like 140 mm or 5 1/2 in"));
         return value->mm();
     }
 
@@ -55,26 +56,27 @@ constexpr double kSamePoint = 1e-3;
 
 void checkPolygon(const std::vector<shape::Vertex>& points, Figures& figures) {
     if (points.size() < 2 || (points.size() == 2 && points[0].bulge == 0 && points[1].bulge == 0)) {
-        figures.wrong("points", "an outline needs at least three corners");
+        figures.wrong("points", say("an outline needs at least three corners"));
         return;
     }
     for (std::size_t i = 0; i < points.size(); ++i) {
         const shape::Vertex& a = points[i];
         if (!std::isfinite(a.at.x) || !std::isfinite(a.at.y) || !std::isfinite(a.bulge))
-            figures.wrong("points", "corner " + std::to_string(i + 1) + " is not a number");
+            figures.wrong("points", say("corner %1 is not a number", {i + 1}));
         else if (shape::distance(a.at, points[(i + 1) % points.size()].at) < kSamePoint)
-            figures.wrong("points", "corner " + std::to_string(i + 1) +
-                                        " and the next one are the same point; leave one of them out");
+            figures.wrong(
+                "points",
+                say("corner %1 and the next one are the same point; leave one of them out", {i + 1}));
     }
     if (!figures.sound())
         return;
     const shape::Loop loop{points};
     const shape::Box box = shape::bounds(loop);
     if (shape::crossesItself(loop))
-        figures.wrong("points", "the outline crosses itself; list the corners in order round the plate");
+        figures.wrong("points", say("the outline crosses itself; list the corners in order round the plate"));
     else if (std::abs(shape::signedArea(loop)) <=
              1e-9 * (box.width() + box.height()) * (box.width() + box.height()))
-        figures.wrong("points", "the outline has no area; its corners lie on one line");
+        figures.wrong("points", say("the outline has no area; its corners lie on one line"));
 }
 
 } // namespace
@@ -93,9 +95,9 @@ std::optional<shape::Loop> buildOutline(const job::Outline& outline, const std::
         const double length = figures.need(outline.length, "length"),
                      width = figures.need(outline.width, "width");
         if (figures.sound() && outline.roundEnds && length < width)
-            figures.wrong("length", text(*outline.length) + " is less than the width of " +
-                                        text(*outline.width) +
-                                        "; with round ends a bar is at least as long as it is wide");
+            figures.wrong("length", say("%1 is less than the width of %2; with round ends a bar is at least "
+                                        "as long as it is wide",
+                                        {text(*outline.length), text(*outline.width)}));
         if (!figures.sound())
             return std::nullopt;
         return shape::barLoop(length, width, outline.roundEnds);
@@ -105,8 +107,9 @@ std::optional<shape::Loop> buildOutline(const job::Outline& outline, const std::
                      width = figures.need(outline.width, "width");
         const double corner = outline.corner ? outline.corner->mm() : 0;
         if (figures.sound() && !(corner >= 0 && corner <= std::min(length, width) / 2 * (1 + 1e-12)))
-            figures.wrong("corner", text(*outline.corner) + " must be between 0 and half the shorter side, " +
-                                        text(Length::fromMm(std::min(length, width) / 2)));
+            figures.wrong("corner",
+                          say("%1 must be between 0 and half the shorter side, %2",
+                              {text(*outline.corner), text(Length::fromMm(std::min(length, width) / 2))}));
         if (!figures.sound())
             return std::nullopt;
         return shape::rectangleLoop(length, width, corner);

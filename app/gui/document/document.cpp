@@ -86,6 +86,10 @@ std::optional<QString> Document::objection(const std::string& path, const jobfil
     return messageAt(jobfile::readJob(trial).problems, path);
 }
 
+std::optional<QString> Document::objectionTo(const jobfile::Tree& trial, const std::string& path) const {
+    return messageAt(jobfile::readJob(trial).problems, path);
+}
+
 std::optional<QString> Document::problemAt(const std::string& path) const {
     return messageAt(m_reading.problems, path);
 }

@@ -43,6 +43,8 @@ public:
 
     /// What the reader would object to in this figure if it stood there; nothing when it would be understood.
     std::optional<QString> objection(const std::string& path, const jobfile::Tree& value) const;
+    /// The same when the whole job looked like `trial`.
+    std::optional<QString> objectionTo(const jobfile::Tree& trial, const std::string& path) const;
     /// What the reader objects to at this path now.
     std::optional<QString> problemAt(const std::string& path) const;
 

@@ -14,6 +14,9 @@ namespace {
 
 class Words {
     Q_DECLARE_TR_FUNCTIONS(pw::gui::FieldText)
+
+public:
+    static QString notANumber() { return tr("“%1” is not a number. Type it like %2."); }
 };
 
 const char* baseUnit(Kind kind) {
@@ -94,10 +97,8 @@ std::optional<double> numberOf(const std::string& text) {
     return ok ? std::optional(value) : std::nullopt;
 }
 
-util::Problem notANumber(const QString& typed, const char* example) {
-    return {
-        "",
-        Words::tr("“%1” is not a number. Type it like %2.").arg(typed, QLatin1String(example)).toStdString()};
+util::Problem notANumber(const QString& typed, const QString& example) {
+    return {"", Words::notANumber().arg(typed, example).toStdString()};
 }
 
 util::Result<Tree> typedRange(const std::string& text, const QString& typed) {
@@ -108,7 +109,7 @@ util::Result<Tree> typedRange(const std::string& text, const QString& typed) {
     const auto low = numberOf(match.captured(1).toStdString()),
                high = numberOf(match.captured(2).toStdString());
     if (!match.hasMatch() || !low || !high)
-        return notANumber(typed, "0.12 or 0.12-0.20");
+        return notANumber(typed, Words::tr("0.12 or 0.12-0.20"));
     return Tree(Tree::List{Tree(*low), Tree(*high)});
 }
 
@@ -161,6 +162,10 @@ std::optional<Kind> unitKind(FieldKind kind) {
 util::Result<std::string> withPoint(const QString& typed, const QLocale& locale) {
     QString text = typed.trimmed();
     text.replace(QChar(0xA0), QLatin1Char(' '));
+    // A range as shownText says it, "650 N bis 725 N".
+    QString between = Words::tr("%1 to %2");
+    between.remove(QStringLiteral("%1")).remove(QStringLiteral("%2"));
+    text.replace(between, QStringLiteral(" to "));
     if (locale.decimalPoint() != QLatin1String(","))
         return text.toStdString();
     static const QRegularExpression kEither(QStringLiteral("(?<![0-9.,])[0-9]{1,3}\\.[0-9]{3}(?![0-9.,])"));
@@ -200,8 +205,19 @@ QString withLocalMark(const QString& text, const QLocale& locale) {
     return shown;
 }
 
-QString local(const std::string& text, const QLocale& locale) {
-    return withLocalMark(QString::fromStdString(text), locale);
+QString local(const std::string& text) {
+    return QString::fromStdString(text);
+}
+
+QString shortLength(double mm, System system) {
+    const double rounded = std::round(mm * 100) / 100;
+    if (system == System::Metric)
+        return local(units::number(rounded == 0 ? 0 : rounded, 6));
+    QString text = QString::fromStdString(units::inchFraction(units::Length::fromMm(std::abs(mm))));
+    text.replace(QStringLiteral("\u00a0in"), QStringLiteral("″"))
+        .replace(QStringLiteral(" in"), QStringLiteral("″"));
+    const bool nothing = text.startsWith(QStringLiteral("0″"));
+    return mm < 0 && !nothing ? QLatin1Char('-') + text : text;
 }
 
 QString shownText(const Tree* value, const Field& field, const QLocale& locale) {
@@ -251,7 +267,7 @@ util::Result<Tree> typedValue(const QString& typed, const Field& field, System s
         return typedRange(*text, typed);
     const auto number = numberOf(*text);
     if (!number)
-        return notANumber(typed, field.kind == FieldKind::Count ? "6" : "2.5");
+        return notANumber(typed, local(units::shownText(field.kind == FieldKind::Count ? "6" : "2.5")));
     if (field.kind == FieldKind::Count && (*number != std::floor(*number) || *number < 0 || *number > 1e6))
         return util::Problem{
             "", Words::tr("“%1” is not a whole number. Type it like 6.").arg(typed).toStdString()};
@@ -281,7 +297,7 @@ bool countsInInches(Kind kind, std::string_view text) {
     return false;
 }
 
-QString otherUnit(const Tree* value, const Field& field, const QLocale& locale) {
+QString otherUnit(const Tree* value, const Field& field) {
     const auto kind = unitKind(field.kind);
     if (!kind || !value || *kind == Kind::Angle)
         return {};
@@ -305,7 +321,7 @@ QString otherUnit(const Tree* value, const Field& field, const QLocale& locale) 
     }
     if (*kind == Kind::Length && other == System::Inch)
         shown.replace(QStringLiteral("\u00a0in"), QStringLiteral("″"));
-    return withLocalMark(shown, locale);
+    return shown;
 }
 
 } // namespace pw::gui

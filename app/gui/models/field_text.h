@@ -27,10 +27,14 @@ util::Result<jobfile::Tree> typedValue(const QString& typed, const Field& field,
                                        const QLocale& locale);
 
 /// The same figure in the other unit system, short ("5.118″"); empty when there is none to show.
-QString otherUnit(const jobfile::Tree* value, const Field& field, const QLocale& locale);
+QString otherUnit(const jobfile::Tree* value, const Field& field);
 
-/// Text for people from the engine's or the formatter's text.
-QString local(const std::string& text, const QLocale& locale = QLocale());
+/// What the engine or the formatter says, for a widget. Its figures have the reader's decimal mark already
+/// (core/util/say.h); that of a text out of the job is put in by withLocalMark.
+QString local(const std::string& text);
+
+/// A length without its unit where that is mm: "12.5", "1 1/16″".
+QString shortLength(double mm, units::System system);
 
 /// Does the text count in inches, pounds and the like?
 bool countsInInches(units::Kind kind, std::string_view text);

@@ -22,7 +22,7 @@ public:
         return {{"disc", tr("Disc")},
                 {"bar", tr("Bar")},
                 {"rectangle", tr("Rectangle or square")},
-                {"polygon", tr("Polygon, from the file")}};
+                {"polygon", tr("Polygon, corner by corner")}};
     }
     /// The usual ones, as far as the tables know them; any other name can be typed.
     static Choices known(std::initializer_list<const char*> usual, const std::vector<std::string>& names) {
@@ -74,6 +74,7 @@ public:
     static FieldGroup hub(const Tree& tree);
     static FieldGroup grip(const Tree& tree);
     static FieldGroup steel();
+    static FieldGroup holes();
     static FieldGroup centre(const Tree& tree);
     static FieldGroup ram(const Tree& tree);
     static FieldGroup back();

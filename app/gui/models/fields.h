@@ -64,7 +64,12 @@ enum class PlanPart {
     Keeper,
     Pin,
     Bearing,
-    Extra
+    Extra,        ///< where an extra hole is
+    ExtraSize,    ///< how wide it is
+    Corner,       ///< of a polygon
+    Station,      ///< one that is placed by itself
+    Obstacle,     ///< what stands in the way: where
+    ObstacleSize, ///< and how wide
 };
 
 struct Field {
@@ -74,17 +79,27 @@ struct Field {
     QString how{}; ///< how to measure it and how wrong it may be
     Sketch sketch = Sketch::None;
     PlanPart part = PlanPart::None;
+    std::size_t index = 0; ///< which of several such parts, counted in the job file
     QString assumed{}; ///< what counts when it is left empty, as it would be typed; shown as an assumption
     bool needed = false;
     bool wide = false;                                   ///< a row of its own
     std::vector<std::pair<QString, QString>> choices{};  ///< value in the file, words
     std::function<bool(const jobfile::Tree&)> applies{}; ///< empty: always
+    /// For a figure that is not simply the value at its path: how to find it (null: not given), and how to
+    /// put it.
+    std::function<jobfile::Tree(const jobfile::Tree&)> get{};
+    std::function<void(jobfile::Tree&, const jobfile::Tree&)> put{};
+    QString remark{};  ///< what follows for this very figure; under its box
+    bool keep = false; ///< half of something: may be changed, not emptied
+
     bool appliesTo(const jobfile::Tree& tree) const { return !applies || applies(tree); }
+    jobfile::Tree valueIn(const jobfile::Tree& tree) const;
+    jobfile::Tree with(const jobfile::Tree& tree, const jobfile::Tree& value) const;
 };
 
 struct FieldGroup {
-    /// "squeezed", "stations", "load", "hub", "grip", "steel", "centre", "ram", "back", "heat", "cutting",
-    /// "wanted"
+    /// "squeezed", "stations", "load", "hub", "grip", "steel", "holes", "centre", "ram", "back", "heat",
+    /// "cutting", "wanted"
     std::string id;
     QString title;
     std::vector<Field> fields;

@@ -1,4 +1,5 @@
 #include "app/gui/models/field_words.h"
+#include "app/gui/models/job_rows.h"
 
 /// The part: what is squeezed or pulled, its stations, its load.
 namespace pw::gui {
@@ -56,7 +57,16 @@ FieldGroup FieldWords::stations(const Tree& tree) {
          .how = pull ? tr("The bolts that go into the part.") : tr("The pins that are squeezed at once."),
          .part = PlanPart::Access,
          .needed = true,
-         .applies = ring});
+         .applies = ring,
+         .put = [](Tree& t, const Tree& value) {
+             if (value.isNull())
+                 t.erase("stations.count");
+             else
+                 t.set("stations.count", value);
+             // One entry for each station, or the lists would not be read any more.
+             if (const auto* count = value.number(); count && *count >= 1 && *count <= 200)
+                 resizeStationLists(t, static_cast<std::size_t>(*count));
+         }});
     g.fields.push_back(
         {.path = "stations.circle",
          .label = pull ? tr("Bolt circle") : tr("Pin circle"),

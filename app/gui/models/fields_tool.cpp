@@ -1,4 +1,6 @@
 #include "app/gui/models/field_words.h"
+#include "app/gui/models/job_rows.h"
+#include "core/jobfile/read.h"
 
 /// The tool: plate, centre and screw.
 namespace pw::gui {
@@ -31,7 +33,12 @@ FieldGroup FieldWords::steel() {
                         .part = PlanPart::Rim,
                         .needed = true,
                         .wide = true,
-                        .choices = outlines()});
+                        .choices = outlines(),
+                        .put = [](Tree& t, const Tree& value) {
+                            const auto job = jobfile::readJob(t).job;
+                            if (const auto* shape = value.text())
+                                switchOutline(t, job, *shape, job.preferred);
+                        }});
     g.fields.push_back({.path = "plate.outline.diameter",
                         .label = tr("Across"),
                         .kind = FieldKind::Length,
@@ -100,6 +107,10 @@ FieldGroup FieldWords::steel() {
                         .sketch = Sketch::CutEdge,
                         .choices = {{"", tr("not looked")}, {"none", tr("none")}, {"seen", tr("seen")}}});
     return g;
+}
+
+FieldGroup FieldWords::holes() {
+    return {"holes", tr("Other holes and room"), {}};
 }
 
 FieldGroup FieldWords::centre(const Tree& tree) {

@@ -4,6 +4,7 @@
 #include "app/gui/models/field_text.h"
 #include "app/gui/models/fields.h"
 
+#include <algorithm>
 #include <cmath>
 #include <QCoreApplication>
 #include <QStringList>
@@ -26,7 +27,7 @@ public:
             return QStringLiteral("?");
         if (system == units::System::Inch) {
             QString text = QString::fromStdString(units::inchFraction(*value));
-            return withLocalMark(text.replace(QStringLiteral("\u00a0in"), QStringLiteral("″")), QLocale());
+            return text.replace(QStringLiteral("\u00a0in"), QStringLiteral("″"));
         }
         return local(units::number(std::round(value->mm() * 100) / 100, 6));
     }
@@ -70,7 +71,20 @@ public:
             return tr("How many, and on which circle?");
         parts << (job.work == job::Work::Pull ? tr("bolt holes %1") : tr("access holes %1"))
                      .arg(length(s.accessHole));
+        if (const auto idle = std::ranges::count(s.loaded, false); idle > 0)
+            parts << tr("%1 of them carry").arg(std::ssize(s.loaded) - idle);
         return parts.join(QStringLiteral(", "));
+    }
+
+    QString holes() const {
+        const auto holes = job.plate.holes.size(), clear = job.keepClear.size();
+        if (holes == 0 && clear == 0)
+            return tr("No other holes, nothing in the way");
+        if (clear == 0)
+            return tr("Other holes: %1").arg(holes);
+        if (holes == 0)
+            return tr("In the way: %1").arg(clear);
+        return tr("Other holes: %1, in the way: %2").arg(holes).arg(clear);
     }
 
     QString hub() const {
@@ -169,7 +183,7 @@ public:
                 parts << tr("%1 × %2").arg(length(o.length), length(o.width));
                 break;
             case job::OutlineShape::Polygon:
-                parts << tr("polygon");
+                parts << tr("polygon, %1 corners").arg(o.points.size());
                 break;
             }
         }
@@ -247,6 +261,8 @@ QString groupSentence(const std::string& group, const jobfile::Tree& tree, const
         return words.heat();
     if (group == "steel")
         return words.steel();
+    if (group == "holes")
+        return words.holes();
     if (group == "centre")
         return words.centre();
     if (group == "back")

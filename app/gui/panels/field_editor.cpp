@@ -39,11 +39,10 @@ FieldEditor::FieldEditor(Document& document, Field field, FieldFlow& flow, QObje
         m_trouble.clear();
         const QString old = m_box->value();
         const bool isFlag = m_field.kind == FieldKind::Flag;
-        m_document.edit(m_field.path,
-                        value.isEmpty() ? Tree()
-                        : isFlag        ? Tree(value == QLatin1String("true"))
-                                        : Tree(value.toStdString()),
-                        m_field.label);
+        put(value.isEmpty() ? Tree()
+            : isFlag        ? Tree(value == QLatin1String("true"))
+                            : Tree(value.toStdString()),
+            0);
         m_box->setValue(value.isEmpty() ? old : value, true);
         show();
     });
@@ -52,6 +51,10 @@ FieldEditor::FieldEditor(Document& document, Field field, FieldFlow& flow, QObje
 
 void FieldEditor::focus() {
     m_box->focusTarget()->setFocus(Qt::OtherFocusReason);
+}
+
+void FieldEditor::put(const Tree& value, int gesture) {
+    m_document.replace(m_field.with(m_document.tree(), value), m_field.label, m_field.path, gesture);
 }
 
 void FieldEditor::take(const QString& text, bool final) {
@@ -65,40 +68,45 @@ void FieldEditor::take(const QString& text, bool final) {
     if (!value) {
         m_trouble = QString::fromStdString(value.problem().message);
     } else {
-        const Tree* now = m_document.tree().at(m_field.path);
-        const bool same = now ? *now == *value : value->isNull();
+        const Tree now = m_field.valueIn(m_document.tree());
         // Left as it was shown: keep what was typed then, to the letter.
-        const bool untouched = now && shownText(now, m_field, QLocale()) == words;
-        if (!same && !untouched) {
-            if (const auto objection = m_document.objection(m_field.path, *value);
-                objection && !value->isNull())
+        const bool untouched = !now.isNull() && shownText(&now, m_field, QLocale()) == words;
+        if (value->isNull() && m_field.keep) {
+            m_trouble = tr("A figure belongs here. To take the whole thing out, use the word Remove.");
+        } else if (!(now == *value) && !untouched) {
+            const auto objection =
+                m_document.objectionTo(m_field.with(m_document.tree(), *value), m_field.path);
+            if (objection && !value->isNull())
                 m_trouble = *objection;
             else
-                m_document.edit(m_field.path, *value, m_field.label, m_gesture);
+                put(*value, m_gesture);
         }
     }
     m_troubleRevision = m_document.revision();
     if (final && m_trouble.isEmpty())
-        m_box->setValue(shownText(m_document.tree().at(m_field.path), m_field, QLocale()), true);
+        m_box->setValue(shownValue(), true);
     show();
+}
+
+QString FieldEditor::shownValue() const {
+    const Tree value = m_field.valueIn(m_document.tree());
+    return shownText(&value, m_field, QLocale());
 }
 
 void FieldEditor::refresh(const engine::Report* report) {
     m_report = report;
-    const Tree* value = m_document.tree().at(m_field.path);
     // An edit elsewhere (undo, a drag on the plan) does not throw away what is being typed, but an undo of
     // this very figure does: the box shows what counts.
     if (!m_trouble.isEmpty() && m_troubleRevision != m_document.revision() && !m_box->isActive())
         m_trouble.clear();
     if (m_trouble.isEmpty())
-        m_box->setValue(shownText(value, m_field, QLocale()));
+        m_box->setValue(shownValue());
     show();
 }
 
 bool FieldEditor::isNeeded(const Field& field, const Document& document, const engine::Report* report,
                            QString* how) {
-    const Tree* value = document.tree().at(field.path);
-    if (value && !value->isNull())
+    if (!field.valueIn(document.tree()).isNull())
         return false;
     if (report)
         for (const auto& missing : report->missing)
@@ -118,9 +126,9 @@ bool FieldEditor::wantsAttention() const {
 }
 
 void FieldEditor::show() {
-    const Tree* value = m_document.tree().at(m_field.path);
-    const bool empty = !value || value->isNull();
-    m_box->setEcho(m_trouble.isEmpty() ? otherUnit(value, m_field, QLocale()) : QString());
+    const Tree value = m_field.valueIn(m_document.tree());
+    const bool empty = value.isNull();
+    m_box->setEcho(m_trouble.isEmpty() ? otherUnit(&value, m_field) : QString());
     QString words;
     bool needed = false;
     if (!m_trouble.isEmpty()) {
@@ -131,7 +139,8 @@ void FieldEditor::show() {
         m_box->setAssumed({});
         // The box already says "needed", the label what; what is left is how to get it.
         const qsizetype stop = words.indexOf(QStringLiteral(". "));
-        if (words.startsWith(QStringLiteral("Needed:")) && stop > 0)
+        const QString needs = QString::fromStdString(say("Needed: %1.")).section(QLatin1Char('%'), 0, 0);
+        if (words.startsWith(needs) && stop > 0)
             words = words.mid(stop + 2);
         if (words.isEmpty())
             words = m_field.how;
@@ -144,7 +153,7 @@ void FieldEditor::show() {
         for (const auto& [key, shown] : m_field.choices)
             if (key == assumed)
                 assumed = shown;
-        m_box->setAssumed(withLocalMark(assumed, QLocale()));
+        m_box->setAssumed(assumed);
         m_box->setState(none ? FieldState::Empty : FieldState::Assumed);
     } else if (const auto problem = m_document.problemAt(m_field.path)) {
         m_box->setState(FieldState::NotUnderstood);
@@ -152,6 +161,8 @@ void FieldEditor::show() {
     } else {
         m_box->setState(FieldState::Typed);
     }
+    if (words.isEmpty())
+        words = m_field.remark;
     // While the measuring card is open it already says how to measure.
     if (needed && m_box->isActive())
         words.clear();

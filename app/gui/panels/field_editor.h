@@ -20,6 +20,9 @@ public:
     const Field& field() const { return m_field; }
     FieldBox* box() const { return m_box; }
     void setUnits(units::System system) { m_units = system; }
+    /// What follows for this figure, under its box as long as nothing is wrong with it; seen on the next
+    /// refresh.
+    void setRemark(const QString& words) { m_field.remark = words; }
     /// Brings the box up to date with the document and the report (may be null).
     void refresh(const engine::Report* report);
     /// Needed and not there, or typed and not understood.
@@ -35,6 +38,8 @@ Q_SIGNALS:
 
 private:
     void take(const QString& text, bool final);
+    void put(const jobfile::Tree& value, int gesture);
+    QString shownValue() const;
     void show();
 
     Document& m_document;

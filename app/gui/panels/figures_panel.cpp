@@ -1,6 +1,8 @@
 #include "app/gui/panels/figures_panel.h"
 
+#include "app/gui/models/job_rows.h"
 #include "app/gui/models/sentences.h"
+#include "app/gui/models/spring_words.h"
 #include "app/gui/panels/field_editor.h"
 #include "app/gui/widgets/colour.h"
 #include "app/gui/widgets/field_flow.h"
@@ -37,11 +39,6 @@ public:
             row->addWidget(action, 0, Qt::AlignVCenter);
     }
 };
-
-std::size_t itemCount(const Tree& tree, const std::string& path) {
-    const Tree* list = tree.at(path);
-    return list && list->items() ? list->items()->size() : 0;
-}
 
 } // namespace
 
@@ -156,8 +153,14 @@ std::string FiguresPanel::signature() const {
                 s += field.appliesTo(tree) ? '1' : '0';
     s += '|' + std::to_string(tree.at("load.total") ? 1 : 0) + (m_wantsTotal ? "t" : "s");
     if (m_open == "load")
-        for (std::size_t i = 0; i < itemCount(tree, "springs"); ++i)
-            s += ';' + std::to_string(itemCount(tree, "springs[" + std::to_string(i) + "].loads"));
+        for (std::size_t i = 0; i < rowCount(tree, "springs"); ++i)
+            s += ';' + std::to_string(rowCount(tree, "springs[" + std::to_string(i) + "].loads"));
+    for (const auto& list : partLists(tree, m_open, m_units)) {
+        s += '#' + m_openRow + std::to_string(list.actions.size()) + (isUnfolded(list) ? 'u' : 'f');
+        for (const auto& row : list.rows)
+            s += ';' + row.path + ':' + std::to_string(row.fields.size()) + ',' +
+                 std::to_string(row.actions.size());
+    }
     return s;
 }
 
@@ -178,6 +181,9 @@ void FiguresPanel::rebuild() {
     for (auto* editor : m_editors)
         editor->deleteLater();
     m_editors.clear();
+    m_rowHeads.clear();
+    m_listNotes.clear();
+    m_actions.clear();
     const auto specs = fieldGroups(m_document.tree());
     for (std::size_t i = 0; i < m_groups.size(); ++i) {
         Group& group = m_groups[i];
@@ -224,7 +230,7 @@ void FiguresPanel::buildOpenGroup() {
             if (given) {
                 for (const auto& field : spec.fields)
                     addField(*group->flow, field);
-                if (itemCount(tree, "springs") > 0) {
+                if (rowCount(tree, "springs") > 0) {
                     auto* note = new TextBlock(Type::Label, &Palette::muted);
                     note->setText(tr("A known total counts instead of the springs."));
                     group->flow->addRow(note);
@@ -237,6 +243,7 @@ void FiguresPanel::buildOpenGroup() {
         for (const auto& field : spec.fields)
             if (field.appliesTo(tree))
                 addField(*group->flow, field);
+        buildLists(*group->flow);
     }
     // Tab goes down the column.
     QWidget* before = group->header;
@@ -252,7 +259,7 @@ void FiguresPanel::removeAt(const std::string& path, const QString& label) {
 
 void FiguresPanel::buildSprings(FieldFlow& flow) {
     const Tree& tree = m_document.tree();
-    const std::size_t count = itemCount(tree, "springs");
+    const std::size_t count = rowCount(tree, "springs");
     for (std::size_t i = 0; i < count; ++i) {
         const std::string at = "springs[" + std::to_string(i) + "]";
         auto* remove = new WordButton(tr("Remove"), WordButton::Style::Link);
@@ -277,10 +284,13 @@ void FiguresPanel::buildSprings(FieldFlow& flow) {
         }
         auto* reading = new WordButton(tr("Add a reading"), WordButton::Style::Link);
         connect(reading, &QAbstractButton::clicked, this, [this, at] {
-            const std::size_t next = itemCount(m_document.tree(), at + ".loads");
+            const std::size_t next = rowCount(m_document.tree(), at + ".loads");
             m_document.edit(at + ".loads[" + std::to_string(next) + "]", Tree::object(), tr("Add a reading"));
         });
         flow.addRow(reading);
+        auto* notes = new TextBlock(Type::Label);
+        m_listNotes[i] = notes;
+        flow.addRow(notes);
 
         // Wire and coil are for those who have no force; open when one of them is known.
         bool known = m_moreOpen[at];
@@ -330,6 +340,13 @@ void FiguresPanel::refresh() {
         return;
     }
     const Tree& tree = m_document.tree();
+    refreshLists();
+    if (m_open == "load")
+        for (const auto& [spring, notes] : m_listNotes) {
+            const QStringList words = springWords(tree, m_document.reading(), spring, m_units);
+            notes->setText(words.join(QLatin1Char('\n')));
+            notes->setVisible(!words.isEmpty());
+        }
     for (auto* editor : m_editors)
         editor->refresh(m_report.get());
     for (auto& group : m_groups) {
@@ -366,7 +383,7 @@ void FiguresPanel::enter(FieldEditor* editor) {
         });
     }
     editor->refresh(m_report.get());
-    Q_EMIT fieldEntered(editor->field().part);
+    Q_EMIT fieldEntered(editor->field().part, editor->field().index);
 }
 
 void FiguresPanel::exit(FieldEditor* editor) {
@@ -374,7 +391,7 @@ void FiguresPanel::exit(FieldEditor* editor) {
         if (group.id == m_open)
             group.flow->openCard(nullptr, nullptr);
     editor->refresh(m_report.get());
-    Q_EMIT fieldEntered(PlanPart::None);
+    Q_EMIT fieldEntered(PlanPart::None, 0);
 }
 
 void FiguresPanel::openField(const std::string& path, bool takeKeyboard) {
@@ -382,6 +399,12 @@ void FiguresPanel::openField(const std::string& path, bool takeKeyboard) {
     if (group.empty())
         return;
     openGroup(group);
+    // A field of a list stands in a row that may be closed.
+    for (const auto& list : partLists(m_document.tree(), group, m_units))
+        for (const auto& row : list.rows)
+            for (const auto& field : row.fields)
+                if (field.path == path)
+                    openRow(row.path);
     for (auto* editor : m_editors) {
         if (editor->field().path != path)
             continue;
@@ -392,7 +415,9 @@ void FiguresPanel::openField(const std::string& path, bool takeKeyboard) {
     }
 }
 
-void FiguresPanel::openPart(PlanPart part) {
+void FiguresPanel::openPart(PlanPart part, std::size_t row) {
+    if (const std::string path = rowOf(part, row); !path.empty())
+        return openRow(path);
     const Tree& tree = m_document.tree();
     for (const auto& group : fieldGroups(tree))
         for (const auto& field : group.fields)

@@ -2,7 +2,7 @@
 
 #include "app/engine/report.h"
 #include "app/gui/document/document.h"
-#include "app/gui/models/fields.h"
+#include "app/gui/models/part_lists.h"
 
 #include <map>
 #include <memory>
@@ -14,6 +14,8 @@ class FieldEditor;
 class FieldFlow;
 class GroupHeader;
 class SlimScrollArea;
+class TextBlock;
+class WordButton;
 
 /// The job's questions in the order in which a mechanic meets them. One group is open at a time; the closed
 /// ones together are the whole job in plain words.
@@ -28,7 +30,10 @@ public:
     void setReport(std::shared_ptr<const engine::Report> report);
     /// Opens the group that holds the field, and puts the keyboard into it when asked to.
     void openField(const std::string& path, bool takeKeyboard);
-    void openPart(PlanPart part);
+    /// `row`: which of several, as in the job file.
+    void openPart(PlanPart part, std::size_t row = 0);
+    /// Opens a row of one of the lists: "plate.holes[2]".
+    void openRow(const std::string& path);
     void openGroup(const std::string& id);
     std::string openGroupId() const { return m_open; }
 
@@ -37,7 +42,7 @@ public:
 
 Q_SIGNALS:
     /// The keyboard is in a field of this part of the plan (None: in none).
-    void fieldEntered(PlanPart part);
+    void fieldEntered(PlanPart part, std::size_t row);
 
 protected:
     void paintEvent(QPaintEvent*) override;
@@ -55,6 +60,19 @@ private:
     void refresh();
     void buildOpenGroup();
     void buildSprings(FieldFlow& flow);
+    void buildLists(FieldFlow& flow);
+    /// Where an action stands: in a list, or in one of its rows.
+    struct ActionPlace {
+        std::size_t list = 0;
+        std::string row{};
+        std::size_t action = 0;
+        const RowAction* in(const std::vector<PartList>& lists) const;
+    };
+    void buildRow(FieldFlow& flow, const PartRow& row, std::size_t list);
+    WordButton* actionButton(const RowAction& action, ActionPlace place);
+    bool isUnfolded(const PartList& list) const;
+    void refreshLists();
+    void lightRow();
     FieldEditor* addField(FieldFlow& flow, Field field);
     std::string signature() const;
     void enter(FieldEditor* editor);
@@ -73,6 +91,10 @@ private:
     std::string m_signature;
     bool m_wantsTotal = false; ///< "known total" was chosen and no figure typed yet
     std::map<std::string, bool> m_moreOpen;
+    std::string m_openRow; ///< of the lists in the open group
+    std::map<std::string, WordButton*> m_rowHeads;
+    std::map<std::size_t, TextBlock*> m_listNotes; ///< by list, or by spring
+    std::vector<std::pair<WordButton*, ActionPlace>> m_actions;
 };
 
 } // namespace pw::gui

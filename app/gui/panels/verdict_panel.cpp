@@ -489,6 +489,7 @@ void VerdictPanel::pick(CheckRow* row) {
     m_openId = opens ? row->check().id : std::string();
     for (auto* each : m_rows)
         each->setOpen(opens && each == row);
+    Q_EMIT checkOpened(m_openId);
     Q_EMIT checkPicked(opens ? row->check().where : std::vector<shape::Point>());
     if (opens) {
         layout()->activate();

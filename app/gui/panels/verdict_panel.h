@@ -37,6 +37,8 @@ public:
 
 Q_SIGNALS:
     void checkPicked(const std::vector<shape::Point>& where);
+    /// Which check is open; empty: none.
+    void checkOpened(const std::string& id);
     void mendAsked(const engine::Change& change);
     /// The head of an incomplete verdict leads to the field it asks for.
     void fieldAsked(const std::string& path);

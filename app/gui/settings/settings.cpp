@@ -93,7 +93,8 @@ void setPaper(Paper paper) {
 }
 
 QString language() {
-    return store().value(QStringLiteral("language"), QStringLiteral("en")).toString();
+    const QString desktop = QLocale().name().section(QLatin1Char('_'), 0, 0); // "C" has no translation
+    return store().value(QStringLiteral("language"), desktop).toString();
 }
 
 void setLanguage(const QString& code) {
@@ -101,6 +102,13 @@ void setLanguage(const QString& code) {
 }
 
 // --- Session
+
+bool isFirstStart() {
+    auto kept = session();
+    const bool first = !kept.contains(QStringLiteral("started"));
+    kept.setValue(QStringLiteral("started"), true);
+    return first;
+}
 
 void forgetSession() {
     session().clear();

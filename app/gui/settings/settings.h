@@ -46,6 +46,9 @@ void setLanguage(const QString& code);
 
 void forgetSession();
 
+/// True once, and never again for this user.
+bool isFirstStart();
+
 QString lastFolder();
 void setLastFolder(const QString& folder);
 

@@ -65,7 +65,7 @@ int LadderView::lookedAt() const {
 }
 
 QString LadderView::shortLabel(const engine::Rung& rung) const {
-    QString label = local(rung.label);
+    QString label = local(units::shownText(rung.label));
     for (const char* unit : {" mm", " in", "\u00a0mm", "\u00a0in"})
         if (label.endsWith(QString::fromUtf8(unit)))
             label.chop(QString::fromUtf8(unit).size());
@@ -80,7 +80,7 @@ QString LadderView::wordsOf(int index) const {
 
 QString LadderView::gradeOf(int index) const {
     const auto& rung = m_ladder->rungs[static_cast<std::size_t>(index)];
-    const QString words = tr("%1: %2").arg(local(rung.label), verdictWord(rung.grade));
+    const QString words = tr("%1: %2").arg(local(units::shownText(rung.label)), verdictWord(rung.grade));
     // Where something that has no margin spoils it, the weakest link's margin would mislead.
     if (!rung.marginOverWanted || (rung.grade != verdict::Grade::Holds && *rung.marginOverWanted >= 1))
         return words;
@@ -105,7 +105,7 @@ QString LadderView::headWords() const {
         return gradeOf(m_looked);
     if (m_ladder->thinnestThatHolds.empty())
         return tr("none holds");
-    const QString from = local(m_ladder->thinnestThatHolds);
+    const QString from = local(units::shownText(m_ladder->thinnestThatHolds));
     return width() > Look::now().pxF(460) ? tr("Thinnest that holds: %1").arg(from)
                                           : tr("holds from %1").arg(from);
 }

@@ -1,5 +1,6 @@
 #include "app/gui/views/plan_geometry.h"
 
+#include "core/job/process.h"
 #include "core/job/station_places.h"
 
 #include <algorithm>
@@ -38,6 +39,7 @@ std::optional<shape::Loop> rimOf(const job::Outline& outline, PlanShape& shape) 
             shape.rimLength, shape.rimWidth,
             std::clamp(mmOr(outline.corner), 0.0, std::min(shape.rimLength, shape.rimWidth) / 2 * 0.999));
     case job::OutlineShape::Polygon:
+        shape.corners = outline.points;
         if (outline.points.size() >= 3)
             return shape::Loop{outline.points};
         break;
@@ -47,16 +49,6 @@ std::optional<shape::Loop> rimOf(const job::Outline& outline, PlanShape& shape) 
 
 double angleOf(shape::Point p) {
     return std::atan2(p.y, p.x);
-}
-
-double snapTo(double value, double step) {
-    return std::round(value / step) * step;
-}
-
-double stepOf(PlanPart part, units::System system, bool fine, double coarse) {
-    if (part == PlanPart::Start)
-        return fine ? 0.1 : 1.0;
-    return stepMm(system, fine, coarse);
 }
 
 void grow(shape::Box& box, shape::Point p) {
@@ -137,6 +129,19 @@ shape::Box PlanShape::bounds() const {
     return box;
 }
 
+namespace {
+
+/// Drilled because it is too small to burn, because nothing is burned, or because somebody said so.
+bool isDrilled(const job::ExtraHole& hole, const job::Job& job) {
+    if (hole.drilled || !hole.diameter || hole.form.shape != job::HoleShape::Round)
+        return hole.drilled;
+    const auto process = job.cutting.process.value_or(job::Process::PlasmaTable);
+    const auto least = job::leastBurnedHole(process, job.plate.thickness.value_or(units::Length::fromMm(0)));
+    return !least || *hole.diameter < *least;
+}
+
+} // namespace
+
 PlanShape planShape(const job::Job& job, std::optional<double> boreOfThread) {
     PlanShape shape;
     if (job.plate.outline)
@@ -153,206 +158,24 @@ PlanShape planShape(const job::Job& job, std::optional<double> boreOfThread) {
     shape.hole = s.hole;
     shape.bearing = mmOr(job.centre.bearingOutside, job.screw ? mmOr(job.screw->washerOutside) : 0);
     shape.stations = job::stationCentres(s);
-    for (const auto& extra : job.plate.holes) {
+    if (std::ranges::find(s.loaded, false) != s.loaded.end())
+        for (std::size_t i = 0; i < shape.stations.size(); ++i)
+            shape.idle.push_back(i < s.loaded.size() && !s.loaded[i]);
+    for (std::size_t row = 0; row < job.plate.holes.size(); ++row) {
+        const auto& extra = job.plate.holes[row];
         const shape::Point at{extra.at.x.mm(), extra.at.y.mm()};
         const double d = mmOr(extra.diameter);
         if (extra.form.shape == job::HoleShape::Round && d > 0)
-            shape.extra.push_back({shape::circleLoop(at, d / 2)});
+            shape.extra.push_back({shape::circleLoop(at, d / 2), row, at, d, isDrilled(extra, job)});
         else if (extra.form.length && extra.form.width && *extra.form.length >= *extra.form.width)
             shape.extra.push_back({shape::slotLoop(at, extra.form.length->mm(), extra.form.width->mm(),
-                                                   extra.form.turn ? extra.form.turn->radian() : 0)});
+                                                   extra.form.turn ? extra.form.turn->radian() : 0),
+                                   row, at, 0, false});
     }
     for (const auto& obstacle : job.keepClear)
         shape.keepClear.push_back(
             {{{obstacle.at.x.mm(), obstacle.at.y.mm()}, obstacle.diameter.mm() / 2}, obstacle.note});
     return shape;
-}
-
-job::Job withFigure(job::Job job, PlanPart part, double value) {
-    const auto mm = units::Length::fromMm(value);
-    if (!job.plate.outline)
-        job.plate.outline.emplace();
-    switch (part) {
-    case PlanPart::Rim:
-        job.plate.outline->diameter = mm;
-        break;
-    case PlanPart::RimLength:
-        job.plate.outline->length = mm;
-        break;
-    case PlanPart::RimWidth:
-        job.plate.outline->width = mm;
-        break;
-    case PlanPart::Bore:
-        job.plate.bore = mm;
-        break;
-    case PlanPart::Circle:
-        job.stations.circle = mm;
-        break;
-    case PlanPart::Access:
-        job.stations.accessHole = mm;
-        break;
-    case PlanPart::Start:
-        job.stations.start = units::Angle::fromDegree(value);
-        break;
-    default:
-        break;
-    }
-    return job;
-}
-
-Grab grabAt(const PlanShape& shape, shape::Point p, double reach) {
-    Grab best;
-    double nearest = reach;
-    const auto offer = [&](double distance, Grab grab) {
-        if (distance < nearest) {
-            nearest = distance;
-            best = grab;
-        }
-    };
-    for (std::size_t i = 0; i < shape.stations.size(); ++i)
-        if (shape.access > 0 && shape.hole.shape == job::HoleShape::Round)
-            offer(std::abs(shape::distance(p, shape.stations[i]) - shape.access / 2), {PlanPart::Access, i});
-    const double r = shape::norm(p);
-    if (shape.bore > 0)
-        offer(std::abs(r - shape.bore / 2), {PlanPart::Bore, 0});
-    if (shape.rimDiameter > 0)
-        offer(std::abs(r - shape.rimDiameter / 2), {PlanPart::Rim, 0});
-    if (shape.rimLength > 0 && shape.rimWidth > 0) {
-        if (std::abs(p.y) <= shape.rimWidth / 2 + reach)
-            offer(std::abs(std::abs(p.x) - shape.rimLength / 2), {PlanPart::RimLength, 0});
-        if (std::abs(p.x) <= shape.rimLength / 2 + reach)
-            offer(std::abs(std::abs(p.y) - shape.rimWidth / 2), {PlanPart::RimWidth, 0});
-    }
-    if (best)
-        return best;
-    // The inside of a hole comes before the pin circle that runs through it.
-    if (shape.onCircle)
-        for (std::size_t i = 0; i < shape.stations.size(); ++i)
-            if (shape::distance(p, shape.stations[i]) < std::max(shape.access / 2, reach))
-                return {PlanPart::Start, i};
-    if (shape.circle > 0)
-        offer(std::abs(r - shape.circle / 2), {PlanPart::Circle, 0});
-    return best;
-}
-
-std::vector<Grab> grabs(const PlanShape& shape) {
-    std::vector<Grab> all;
-    if (shape.rimDiameter > 0)
-        all.push_back({PlanPart::Rim, 0});
-    if (shape.rimLength > 0)
-        all.push_back({PlanPart::RimLength, 0});
-    if (shape.rimWidth > 0)
-        all.push_back({PlanPart::RimWidth, 0});
-    if (shape.circle > 0)
-        all.push_back({PlanPart::Circle, 0});
-    if (shape.access > 0 && !shape.stations.empty())
-        all.push_back({PlanPart::Access, 0});
-    if (shape.onCircle && !shape.stations.empty())
-        all.push_back({PlanPart::Start, 0});
-    if (shape.bore > 0)
-        all.push_back({PlanPart::Bore, 0});
-    return all;
-}
-
-std::string pathOf(PlanPart part) {
-    switch (part) {
-    case PlanPart::Rim:
-        return "plate.outline.diameter";
-    case PlanPart::RimLength:
-        return "plate.outline.length";
-    case PlanPart::RimWidth:
-        return "plate.outline.width";
-    case PlanPart::Bore:
-        return "plate.bore";
-    case PlanPart::Circle:
-        return "stations.circle";
-    case PlanPart::Access:
-        return "stations.access_hole";
-    case PlanPart::Start:
-        return "stations.start";
-    default:
-        return {};
-    }
-}
-
-double stepMm(units::System system, bool fine, double coarse) {
-    if (!fine && coarse > 0)
-        return coarse;
-    if (system == units::System::Inch)
-        return units::kMmPerInch / (fine ? 64 : 16);
-    return fine ? 0.1 : 1.0;
-}
-
-double figureOf(const PlanShape& shape, PlanPart part) {
-    switch (part) {
-    case PlanPart::Rim:
-        return shape.rimDiameter;
-    case PlanPart::RimLength:
-        return shape.rimLength;
-    case PlanPart::RimWidth:
-        return shape.rimWidth;
-    case PlanPart::Bore:
-        return shape.bore;
-    case PlanPart::Circle:
-        return shape.circle;
-    case PlanPart::Access:
-        return shape.access;
-    case PlanPart::Start:
-        return shape.start / kDegree;
-    default:
-        return 0;
-    }
-}
-
-double dragged(const PlanShape& shape, const Grab& grab, shape::Point grabbedAt, shape::Point p,
-               double before, units::System system, bool fine, double coarse) {
-    const double step = stepOf(grab.part, system, fine, coarse);
-    if (grab.part == PlanPart::Start) {
-        double turned = before + (angleOf(p) - angleOf(grabbedAt)) / kDegree;
-        turned = std::remainder(snapTo(turned, step), 360.0);
-        return turned == 0 ? 0 : turned; // no minus nought
-    }
-    // The figure grows by twice what the edge moves: sizes are measured across.
-    double moved = 0;
-    switch (grab.part) {
-    case PlanPart::RimLength:
-        moved = std::abs(p.x) - std::abs(grabbedAt.x);
-        break;
-    case PlanPart::RimWidth:
-        moved = std::abs(p.y) - std::abs(grabbedAt.y);
-        break;
-    case PlanPart::Access: {
-        const shape::Point c =
-            grab.index < shape.stations.size() ? shape.stations[grab.index] : shape::Point{};
-        moved = shape::distance(p, c) - shape::distance(grabbedAt, c);
-        break;
-    }
-    default:
-        moved = shape::norm(p) - shape::norm(grabbedAt);
-        break;
-    }
-    return std::max(snapTo(before + 2 * moved, step), step);
-}
-
-double stepped(PlanPart part, double value, int direction, units::System system, bool fine, double coarse) {
-    const double step = stepOf(part, system, fine, coarse);
-    const double at = value / step;
-    // From between two steps the first press goes to the nearer one in that direction.
-    const double next = direction > 0 ? std::floor(at + 1e-6) + 1 : std::ceil(at - 1e-6) - 1;
-    if (part == PlanPart::Start) {
-        const double turned = std::remainder(next * step, 360.0);
-        return turned == 0 ? 0 : turned;
-    }
-    return std::max(next, 1.0) * step;
-}
-
-std::string typedFigure(PlanPart part, double value, units::System system) {
-    if (part == PlanPart::Start)
-        return units::number(std::round(value * 10) / 10, 6) + " deg";
-    if (system == units::System::Metric)
-        return units::number(std::round(value * 100) / 100, 8) + " mm";
-    // A no-break space is for reading; a file gets a plain one.
-    return units::plainBlanks(units::inchFraction(units::Length::fromMm(value)));
 }
 
 double scaleBarMm(double scale, double most, units::System system) {

@@ -11,8 +11,7 @@
 #include <string>
 #include <vector>
 
-/// The plan's arithmetic, without painting: where a place of the plate lies on the screen, what is under the
-/// cursor, and what a drag makes of a figure.
+/// The plan's arithmetic, without painting: where a place of the plate lies on the screen, and what is drawn.
 namespace pw::gui {
 
 /// Plate millimetres (y up) to screen pixels (y down).
@@ -45,8 +44,14 @@ struct PlanShape {
     double access = 0, land = 0, keeper = 0, pin = 0, bearing = 0;
     job::HoleForm hole;
     std::vector<shape::Point> stations;
+    std::vector<bool> idle;             ///< stations that carry nothing; empty: all carry
+    std::vector<shape::Vertex> corners; ///< of a polygon
     struct Extra {
         shape::Loop loop;
+        std::size_t row = 0; ///< in job.plate.holes
+        shape::Point at{};
+        double diameter = 0; ///< 0: not round
+        bool drilled = false;
     };
     std::vector<Extra> extra;
     struct Obstacle {
@@ -65,46 +70,6 @@ struct PlanShape {
 
 /// `boreOfThread`: diameter to draw for a tapped bore, mm.
 PlanShape planShape(const job::Job& job, std::optional<double> boreOfThread = {});
-
-/// The job with the figure of a part changed to `value` (mm, or degrees for Start).
-job::Job withFigure(job::Job job, PlanPart part, double value);
-
-/// Something that can be grabbed.
-struct Grab {
-    PlanPart part = PlanPart::None;
-    std::size_t index = 0; ///< station, for Access and Start
-    explicit operator bool() const { return part != PlanPart::None; }
-    bool operator==(const Grab&) const = default;
-};
-
-/// What lies under `p`, within `reach` mm. The edge of an access hole is its size, its inside turns the ring;
-/// of two edges the nearer one.
-Grab grabAt(const PlanShape& shape, shape::Point p, double reach);
-
-/// Everything that can be grabbed, in the order in which the keyboard goes through it.
-std::vector<Grab> grabs(const PlanShape& shape);
-
-/// Path in the job file of the figure that a grab changes.
-std::string pathOf(PlanPart part);
-
-/// Steps that a drag or an arrow key snaps to: `coarse` mm, or when that is 0, 1 mm or 1/16 in; fine: 0.1 mm
-/// or 1/64 in. Angles: 1 and 0.1 degree.
-double stepMm(units::System system, bool fine, double coarse = 0);
-
-/// What the figure becomes when the grabbed thing is pulled to `p`: a length in mm, or an angle in degrees
-/// for Start. `grabbedAt` is where the drag began, `before` the figure then. Snapped; never below one step.
-double dragged(const PlanShape& shape, const Grab& grab, shape::Point grabbedAt, shape::Point p,
-               double before, units::System system, bool fine, double coarse = 0);
-
-/// One step up or down from `value`, to the next multiple of the step.
-double stepped(PlanPart part, double value, int direction, units::System system, bool fine,
-               double coarse = 0);
-
-/// The figure that a grab changes, as it is now (mm or degrees).
-double figureOf(const PlanShape& shape, PlanPart part);
-
-/// As a person would type it: "131 mm", "5 3/16 in", "15 deg".
-std::string typedFigure(PlanPart part, double value, units::System system);
 
 /// A round length for a scale bar that is at most `most` px long: 1, 2 or 5 times a power of ten mm, or
 /// inches.

@@ -2,10 +2,11 @@
 
 #include "app/engine/report.h"
 #include "app/gui/document/document.h"
+#include "app/gui/views/cut_picture.h"
 #include "app/gui/views/dimension_note.h"
 #include "app/gui/views/field_layer.h"
 #include "app/gui/views/field_scale.h"
-#include "app/gui/views/plan_geometry.h"
+#include "app/gui/views/plan_handles.h"
 #include "geometry/outline/clearance.h"
 
 #include <functional>
@@ -14,19 +15,22 @@
 #include <QPainterPath>
 #include <QWidget>
 
+class QMenu;
+
 namespace pw::gui {
 
 class BentView;
+struct RowAction;
 class Segments;
 
-/// The plate from above, true to scale. Rim, bore, pin circle and access holes are grabbed and pulled; the
-/// keyboard reaches each of them too. Overlays show stress, deflection and fit from the last report; Bent
-/// puts the plate in three dimensions over it.
+/// The plate from above, true to scale. Everything that is cut, and what stands in the way, is grabbed and
+/// pulled, added and taken out; the keyboard reaches each of them too. Overlays show stress, deflection and
+/// fit from the last report; Bent puts the plate in three dimensions over it.
 class PlanView : public QWidget {
     Q_OBJECT
 
 public:
-    enum class View { Plain, Stress, Deflection, Fit, Bent };
+    enum class View { Plain, Stress, Deflection, Fit, Cut, Bent };
 
     explicit PlanView(Document& document, QWidget* parent = nullptr);
 
@@ -48,21 +52,29 @@ public:
     View view() const { return m_view; }
     BentView* bent() const { return m_bent; }
 
-    /// The part that a field being typed in belongs to; None: none.
-    void light(PlanPart part);
+    /// The part that a field being typed in belongs to; None: none. `row`: which of several, as in the job
+    /// file.
+    void light(PlanPart part, std::size_t row = 0);
     /// Places of the check that was picked.
     void showPlaces(std::vector<shape::Point> places);
 
+    /// What the Cut view shows; empty in the others.
+    const CutPicture& cutPicture() const { return m_cut; }
     const PlanTransform& transform() const { return m_transform; }
     const PlanShape& shape() const { return m_shape; }
     void fit();
+    /// Asks what to add or take out at a place (px); null when there is nothing to ask. Closed, it is
+    /// deleted.
+    QMenu* menuAt(QPointF at);
 
     QSize sizeHint() const override { return {720, 454}; }
     QSize minimumSizeHint() const override { return {240, 200}; }
 
 Q_SIGNALS:
     /// A part was clicked or reached by keyboard.
-    void picked(PlanPart part);
+    void picked(PlanPart part, std::size_t row);
+    /// Something was put in: its row in the job file.
+    void added(const std::string& row);
     void viewChanged(View view);
 
 protected:
@@ -77,6 +89,7 @@ protected:
     void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
     void leaveEvent(QEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
     bool focusNextPrevChild(bool next) override;
     bool event(QEvent* event) override;
 
@@ -84,11 +97,11 @@ private:
     struct Drag {
         Grab grab;
         shape::Point from;
-        double before = 0;
+        Setting before;
         int gesture = 0;
         bool moved = false;
         QPointF pressedAt;
-        std::optional<double> pending{}; ///< shown, not yet in the job
+        std::optional<Setting> pending{}; ///< shown, not yet in the job
     };
 
     void jobChanged();
@@ -96,15 +109,21 @@ private:
     QRectF sheet() const; ///< px that the plate may fill when it is fitted
     void keepInView();
     void drag(QPointF to, bool fine);
-    void change(PlanPart part, double value, int gesture);
+    void change(const Grab& grab, const Setting& setting, int gesture);
+    void step(int right, int up, bool fine);
+    void make(const RowAction& action);
+    double reachMm() const;
     void select(Grab grab);
     QPainterPath screenPath(const shape::Loop& loop) const;
     QPainterPath steelPath() const;
     void paintPlate(QPainter& painter);
     void paintEdges(QPainter& painter);
-    void paintLit(QPainter& painter, PlanPart part);
+    void paintLit(QPainter& painter, const Grab& lit);
     void paintFit(QPainter& painter);
     void paintLigaments(QPainter& painter);
+    void settleCut();
+    void paintCut(QPainter& painter);
+    void paintCutLegend(QPainter& painter);
     void settleViews();
     void showBent();
     void paintPlaces(QPainter& painter);
@@ -114,8 +133,9 @@ private:
     QRectF paintLegend(QPainter& painter);
     QRectF outlinePx() const;
     QString figure(double mm) const;
-    std::optional<DimensionNote> noteFor(PlanPart part) const;
-    PlanPart litPart() const;
+    std::optional<DimensionNote> noteFor(const Grab& grab) const;
+    std::optional<DimensionNote> noteForOne(const Grab& grab) const;
+    Grab lit() const;
 
     Document& m_document;
     std::function<bool()> m_isBusy;
@@ -131,8 +151,9 @@ private:
     FieldLayer m_layer;
     std::vector<outline::Ligament> m_ligaments; ///< the narrowest few, for Fit
     FieldScale m_scale;
+    CutPicture m_cut;
     Grab m_hover, m_selected;
-    PlanPart m_lit = PlanPart::None;
+    Grab m_lit; ///< index: its row in the job file
     std::vector<shape::Point> m_places;
     std::optional<Drag> m_drag;
     std::optional<QPointF> m_pan;

@@ -161,6 +161,35 @@ QString partName(SectionPart::Role role, bool isPull) {
     return {};
 }
 
+void drawSectionLit(QPainter& painter, const Section& section, const SectionTransform& at,
+                    const std::vector<Role>& roles, bool springs) {
+    const Palette& c = Look::now().colours();
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(c.touch, 2.3));
+    for (const SectionPart& part : section.parts) {
+        if (std::ranges::find(roles, part.role) == roles.end())
+            continue;
+        if (part.low <= 0) {
+            painter.drawRect(
+                QRectF(at.toScreen(part.x0, part.high), at.toScreen(part.x1, at.half ? 0 : -part.high)));
+            continue;
+        }
+        painter.drawRect(QRectF(at.toScreen(part.x0, part.high), at.toScreen(part.x1, part.low)));
+        if (!at.half)
+            painter.drawRect(QRectF(at.toScreen(part.x0, -part.low), at.toScreen(part.x1, -part.high)));
+    }
+    if (springs)
+        for (const SectionCoil& coil : section.coils) {
+            const double r = coil.wire / 2 * at.scale;
+            painter.drawEllipse(at.toScreen(coil.x, coil.high), r, r);
+            if (!at.half)
+                painter.drawEllipse(at.toScreen(coil.x, -coil.high), r, r);
+        }
+    painter.restore();
+}
+
 void drawSectionNames(QPainter& painter, const Section& section, const SectionTransform& at,
                       const QRectF& area, bool isPull) {
     const Look& look = Look::now();

@@ -25,6 +25,10 @@ struct SectionTransform {
 void drawSection(QPainter& painter, const Section& section, const SectionTransform& at,
                  const QColor& solidColour);
 
+/// Outlines, in touch blue, the parts of these roles, and the coils when `springs` says so.
+void drawSectionLit(QPainter& painter, const Section& section, const SectionTransform& at,
+                    const std::vector<SectionPart::Role>& roles, bool springs);
+
 /// Names with leaders, in columns beside the drawing; only as many as there is room for.
 void drawSectionNames(QPainter& painter, const Section& section, const SectionTransform& at,
                       const QRectF& area, bool isPull);

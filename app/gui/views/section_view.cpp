@@ -156,6 +156,11 @@ void SectionView::paintEvent(QPaintEvent*) {
     paintStops(painter);
 }
 
+void SectionView::light(const CheckPlace& place) {
+    m_lit = place;
+    update();
+}
+
 void SectionView::paintDrawing(QPainter& painter, const QRectF& area) {
     const Look& look = Look::now();
     const Section section = sectionAt(m_job, m_travel, m_slider->place());
@@ -168,6 +173,7 @@ void SectionView::paintDrawing(QPainter& painter, const QRectF& area) {
         return;
     const auto at = SectionTransform::fit(m_bounds, sheet, look.pxF(named ? 0.5 : kSmallestWhole));
     drawSection(painter, section, at, coilColour());
+    drawSectionLit(painter, section, at, m_lit.section, m_lit.springs);
     if (named && !at.half) {
         drawSectionNames(painter, section, at, area, m_travel.isPull);
         paintSizes(painter, section, at);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/gui/views/check_place.h"
 #include "app/gui/views/section_geometry.h"
 #include "app/gui/views/section_paint.h"
 #include "app/gui/views/strip_pane.h"
@@ -23,6 +24,10 @@ public:
     void setJob(const job::Job& job);
     /// The thread left over comes with the report.
     void setReport(std::shared_ptr<const engine::Report> report);
+
+    /// What an opened check is about, in touch blue.
+    void light(const CheckPlace& place);
+    const CheckPlace& lit() const { return m_lit; }
 
     StopSlider* slider() const { return m_slider; }
     const StackTravel& travel() const { return m_travel; }
@@ -57,6 +62,7 @@ private:
     units::System m_units = units::System::Metric;
     StackTravel m_travel;
     StackState m_state;
+    CheckPlace m_lit;
     QRectF m_bounds; ///< mm
     StopSlider* m_slider;
     bool m_touched = false; ///< the user moved it; stay there

@@ -198,7 +198,8 @@ double CheckRow::paintDetails(QPainter* painter, int width) const {
     };
 
     // can take / must take = 31 kN / 7.5 kN = 4.1
-    if (m_check.kind == verdict::CheckKind::Force && m_check.capacity && m_check.demand && m_check.margin) {
+    if ((m_check.kind == verdict::CheckKind::Force || m_check.marginIsRatio) && m_check.capacity &&
+        m_check.demand && m_check.margin) {
         const QFont font = look.font(Type::Label);
         const QFontMetricsF metrics(font);
         const QString words[2] = {tr("can take"), tr("must take")};
@@ -241,6 +242,15 @@ double CheckRow::paintDetails(QPainter* painter, int width) const {
         }
         y += 2 * half + look.pxF(6);
     }
+    // there is 14 mm, it takes 12 mm, 2 mm are left
+    if (m_check.kind == verdict::CheckKind::Fit && !m_check.marginIsRatio && m_check.capacity &&
+        m_check.demand && m_check.margin &&
+        std::abs(*m_check.capacity - *m_check.demand - *m_check.margin) <
+            1e-6 * std::max(1.0, std::abs(*m_check.capacity)))
+        text(tr("there is − it takes = left: %1 − %2 = %3")
+                 .arg(checkFigure(*m_check.capacity, m_check.unit, m_system),
+                      checkFigure(*m_check.demand, m_check.unit, m_system), marginText(m_check, m_system)),
+             Type::Label, c.ink);
     if (m_check.wanted) {
         const QString wanted = m_check.kind == verdict::CheckKind::Fit && !m_check.marginIsRatio
                                    ? checkFigure(*m_check.wanted, m_check.unit, m_system)

@@ -1,101 +1,14 @@
-#include "app/gui/widgets/look.h"
+#include "app/gui/widgets/bench_scene.h"
 #include "app/gui/widgets/measure_card.h"
 
-#include <cmath>
 #include <QPainter>
-#include <QPainterPath>
 
 namespace pw::gui {
 
 namespace {
 
-// Everything is drawn on a sheet of 92 x 74.
-class Scene {
-public:
-    explicit Scene(QPainter& painter) : m_painter(painter), m_colours(Look::now().colours()) {}
-
-    void steel(const QPainterPath& path) { filled(path, m_colours.steel); }
-    void steel(const QRectF& rect) {
-        QPainterPath path;
-        path.addRect(rect);
-        steel(path);
-    }
-    void disc(QPointF c, double r) {
-        QPainterPath path;
-        path.addEllipse(c, r, r);
-        steel(path);
-    }
-    void hole(QPointF c, double r) {
-        QPainterPath path;
-        path.addEllipse(c, r, r);
-        filled(path, m_colours.ground);
-    }
-    /// A tool of the bench: dark.
-    void tool(const QPolygonF& polygon) {
-        m_painter.setPen(Qt::NoPen);
-        m_painter.setBrush(m_colours.steelEdge);
-        m_painter.drawPolygon(polygon);
-    }
-    void line(QPointF a, QPointF b) {
-        m_painter.setPen(QPen(m_colours.steelEdge, 1.3));
-        m_painter.drawLine(a, b);
-    }
-    void dashed(const QPainterPath& path) {
-        QPen pen(m_colours.muted, 1);
-        pen.setDashPattern({6, 4});
-        m_painter.setPen(pen);
-        m_painter.setBrush(Qt::NoBrush);
-        m_painter.drawPath(path);
-    }
-    void size(QPointF a, QPointF b) {
-        m_painter.setPen(QPen(m_colours.touch, 1.5));
-        m_painter.drawLine(a, b);
-        arrow(a, b);
-        arrow(b, a);
-    }
-    void coil(double x, double top, double bottom, double width, int turns, double wire) {
-        const double pitch = turns > 0 ? (bottom - top) / turns : 0;
-        m_painter.setPen(QPen(m_colours.steelEdge, wire + 1.6, Qt::SolidLine, Qt::RoundCap));
-        coilLines(x, top, width, turns, pitch);
-        m_painter.setPen(QPen(m_colours.steel, wire - 0.4, Qt::SolidLine, Qt::RoundCap));
-        coilLines(x, top, width, turns, pitch);
-    }
-    void thread(const QRectF& r, double pitch) {
-        steel(r);
-        m_painter.setPen(QPen(m_colours.steelEdge, 1));
-        for (double x = r.left() + pitch; x < r.right() - 1; x += pitch)
-            m_painter.drawLine(QPointF(x, r.top()), QPointF(x - pitch * 0.6, r.bottom()));
-    }
-
-private:
-    void filled(const QPainterPath& path, const QColor& fill) {
-        m_painter.setPen(QPen(m_colours.steelEdge, 1.3));
-        m_painter.setBrush(fill);
-        m_painter.drawPath(path);
-    }
-    void arrow(QPointF tip, QPointF from) {
-        const double angle = std::atan2(tip.y() - from.y(), tip.x() - from.x());
-        QPolygonF head{tip};
-        for (const double side : {-0.32, 0.32})
-            head << tip - QPointF(std::cos(angle + side), std::sin(angle + side)) * 7.0;
-        m_painter.setPen(Qt::NoPen);
-        m_painter.setBrush(m_colours.touch);
-        m_painter.drawPolygon(head);
-    }
-    void coilLines(double x, double top, double width, int turns, double pitch) {
-        for (int i = 0; i <= turns; ++i) {
-            const double y = top + pitch * i;
-            m_painter.drawLine(QPointF(x - width / 2, y + pitch * 0.25),
-                               QPointF(x + width / 2, y - pitch * 0.25));
-        }
-    }
-
-    QPainter& m_painter;
-    const Palette& m_colours;
-};
-
 /// A vernier from above: beam and two jaws that reach down to `jaw`.
-void vernier(Scene& s, double left, double right, double top, double jaw) {
+void vernier(BenchScene& s, double left, double right, double top, double jaw) {
     s.tool({QPointF(left - 8, top), QPointF(right + 8, top), QPointF(right + 8, top + 7),
             QPointF(left - 8, top + 7)});
     s.tool({QPointF(left - 8, top), QPointF(left, top), QPointF(left, jaw), QPointF(left - 3, jaw)});
@@ -109,7 +22,8 @@ void drawSketch(QPainter& painter, const QRectF& box, Sketch sketch) {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.translate(box.topLeft());
     painter.scale(box.width() / 92, box.height() / 74);
-    Scene s(painter);
+    BenchScene s(painter);
+    // Everything is drawn on a sheet of 92 x 74.
     switch (sketch) {
     case Sketch::None:
         break;

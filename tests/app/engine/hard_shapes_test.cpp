@@ -87,6 +87,37 @@ TEST(HardShapes, LigamentToTheRimIsStiffBetweenSolidSteelAndACutAndThinnerIsSoft
     EXPECT_GT(open, solid);
 }
 
+TEST(HardShapes, HairThinNecksFoldNoLaterThanWiderOnesInBoundedWork) {
+    // Adding steel never lowers a limit load (Drucker, Prager & Greenberg, Quart. Appl. Math. 9 (1952) 381).
+    // Necks that yield early also end the path early (15 times the deflection at first yield), on the safe
+    // side. The stations of this pack stand in line with the necks, so that these yield first and by far.
+    const auto folding = [](double radius) {
+        PlateTask task;
+        task.region.rim = shape::circleLoop({0, 0}, 76.1);
+        task.region.holes.push_back({shape::circleLoop({0, 0}, 11.2), Part::Bore, 0});
+        for (int i = 0; i < 6; ++i) {
+            const shape::Point at = shape::polar(62.85, i * std::numbers::pi / 3);
+            if (radius > 0)
+                task.region.holes.push_back({shape::circleLoop(at, radius), Part::Access, i});
+            task.stations.push_back({at, radius, 18, 780});
+        }
+        task.bearing = {{0, 0}, 11.2, 20, 0};
+        task.section = {16.3, 205000, 0.3};
+        return followToCollapse(task, 205);
+    };
+    const auto neck = folding(13.2), wide = folding(11), narrower = folding(13.24);
+    ASSERT_TRUE(neck && wide && narrower);
+    for (const auto* path : {&*neck, &*narrower}) {
+        EXPECT_TRUE(path->collapsed);
+        EXPECT_LE(path->factorisations, 510);
+    }
+    std::printf("necks of 2.25, 0.05 and 0.01 mm: %.2f, %.2f, %.2f times, %d and %d factorisations\n",
+                wide->collapseFactor, neck->collapseFactor, narrower->collapseFactor, neck->factorisations,
+                narrower->factorisations);
+    EXPECT_LT(neck->collapseFactor, wide->collapseFactor * 1.005);
+    EXPECT_LT(narrower->collapseFactor, neck->collapseFactor * 1.005);
+}
+
 TEST(HardShapes, LigamentBetweenTwoHolesIsStiffBetweenSolidSteelAndTheSlotThatSwallowsBoth) {
     const double solid = compliance(plainTask());
     for (double ligament : {2.0, 0.3}) {

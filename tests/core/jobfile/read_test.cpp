@@ -21,7 +21,8 @@ Tree soundJob() {
         "stations": {"count": 6, "circle": "100 mm", "start": "15 deg", "access_hole": "24 mm",
                      "hole": {"shape": "slot", "length": "30 mm", "width": "24 mm", "turn": 90},
                      "land": 36, "retainer": "36 mm", "keeper": "18 mm", "pin": "12 mm", "pin_end": "9 mm",
-                     "loaded": [true, true, false, true, true, true]},
+                     "loaded": [true, true, false, true, true, true],
+                     "readings": [{"pins": [1, 2], "over": "62 mm", "between": "38 mm"}, {"pins": [1, 4]}]},
         "load": {"share": [1, 1, 0, 1, 1, 1]},
         "springs": [{"name": "outer", "per_station": 1, "assembled_length": "60 mm",
                      "loads": [{"length": "60 mm", "force": ["650 N", "725 N"]}, {"length": "55 mm", "force": 800}],
@@ -30,7 +31,8 @@ Tree soundJob() {
                      "G": "79 GPa", "wire_material": "music wire"}],
         "travel": {"compress_further": "4 mm", "swell": "0 mm"},
         "plate": {"outline": {"shape": "disc", "diameter": "160 mm"}, "thickness": "12 mm", "stacked": 1,
-                  "bore": "21 mm", "holes": [{"at": ["10 mm", "-50 mm"], "diameter": "8 mm", "shape": "round"}],
+                  "bore": "21 mm", "holes": [{"at": ["10 mm", "-50 mm"], "diameter": "8 mm", "shape": "round",
+                                               "made": "drilled"}],
                   "steel": "unknown scrap", "tests": {"file": "bites", "bend": "bent", "cracks": "none"}},
         "centre": {"bearing_outside": "44 mm", "bearing_inside": "21 mm", "contact": "hard"},
         "screw": {"thread": "M20", "grade": "8.8", "nut_grade": "8", "turns": "nut", "into": "shaft",
@@ -93,6 +95,11 @@ TEST(ReadJob, EveryKeyOfTheFileIsKnownAndArrives) {
     EXPECT_EQ(job.stations.land, Length::fromMm(36));
     EXPECT_EQ(job.stations.pinEnd, Length::fromMm(9));
     EXPECT_EQ(job.stations.loaded, (std::vector<bool>{true, true, false, true, true, true}));
+    ASSERT_EQ(job.stations.readings.size(), 2u);
+    EXPECT_EQ(job.stations.readings[0].second, 2);
+    EXPECT_EQ(job.stations.readings[0].over, Length::fromMm(62));
+    EXPECT_EQ(job.stations.readings[0].between, Length::fromMm(38));
+    EXPECT_FALSE(job.stations.readings[1].over);
     EXPECT_EQ(job.load.share, (std::vector<double>{1, 1, 0, 1, 1, 1}));
     ASSERT_EQ(job.springs.size(), 1u);
     ASSERT_EQ(job.springs[0].loads.size(), 2u);
@@ -107,6 +114,7 @@ TEST(ReadJob, EveryKeyOfTheFileIsKnownAndArrives) {
     EXPECT_EQ(job.plate.thickness, Length::fromMm(12));
     ASSERT_EQ(job.plate.holes.size(), 1u);
     EXPECT_EQ(job.plate.holes[0].at.y, Length::fromMm(-50));
+    EXPECT_TRUE(job.plate.holes[0].drilled);
     EXPECT_EQ(job.plate.steel->name, "unknown scrap");
     EXPECT_EQ(job.plate.tests.cracks, job::CrackTest::None);
     EXPECT_EQ(job.centre.contact, job::Contact::Hard);
@@ -321,6 +329,21 @@ TEST(ReadJob, ListsForTheStationsMustHaveOneEntryEach) {
                   {"No station is loaded"});
     expectProblem("load.share", Tree::List{0, 0, 0, 0, 0, 0}, {"Every share is 0"});
     expectProblem("load.share", Tree::List{1, 1, 1, 1, 1, -1}, {"-1"}, "load.share[5]");
+}
+
+TEST(ReadJob, ACaliperReadingNamesTwoPinsAndIsMoreOverThemThanBetween) {
+    for (const auto& [key, value] :
+         {std::pair{"stations.readings[0].pins", Tree(Tree::List{Tree(3), Tree(3)})},
+          {"stations.readings[0].pins", Tree(Tree::List{Tree(1)})},
+          {"stations.readings[0].pins", Tree(Tree::List{Tree(1), Tree(2.5)})},
+          {"stations.readings[0].between", Tree("63 mm")},
+          {"stations.readings[0].over", Tree("much")}}) {
+        Tree tree = soundJob();
+        tree.set(key, value);
+        const Reading reading = readJob(tree);
+        ASSERT_EQ(reading.problems.size(), 1u) << key;
+        EXPECT_TRUE(reading.problems[0].field.starts_with(key)) << reading.problems[0].field;
+    }
 }
 
 TEST(ReadJob, RangesMustRunFromLowToHigh) {

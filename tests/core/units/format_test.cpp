@@ -1,5 +1,7 @@
 #include "core/units/format.h"
+
 #include "core/units/parse.h"
+#include "tests/support/other_tongue.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
@@ -92,6 +94,22 @@ TEST(Format, WhatIsShownReadsBackAsTheSameFigure) {
             EXPECT_NEAR(length->mm(), value, 0.0005 * 25.4 * 1.01); // 0.001 in, or within the half thou
         }
     }
+}
+
+TEST(DecimalComma, is_in_what_is_shown_and_never_in_what_is_written) {
+    const pw::testing::OtherTongue comma;
+    EXPECT_EQ(number(1.25), "1,25");
+    EXPECT_EQ(show(Length::fromMm(1.5), System::Metric), "1,5\u00a0mm");
+    EXPECT_EQ(show(Force::fromN(7500), System::Metric), "7,5\u00a0kN");
+    EXPECT_EQ(show(Force::fromLbf(1690), System::Inch), "1\u00a0690\u00a0lbf");
+    EXPECT_EQ(show(Range<Force>{Force::fromN(1150), Force::fromN(1250)}, System::Metric),
+              "1,15 to 1,25\u00a0kN");
+    EXPECT_EQ(inchFraction(Length::fromInch(0.3)), "0,3\u00a0in");
+    EXPECT_EQ(shownText("M10x1.5, 3/4 in. .5"), "M10x1,5, 3/4 in. .5");
+
+    EXPECT_EQ(writtenNumber(1.25), "1.25");
+    EXPECT_EQ(written(Length::fromMm(1.5), System::Metric), "1.5\u00a0mm");
+    EXPECT_EQ(writtenInchFraction(Length::fromInch(0.3)), "0.3\u00a0in");
 }
 
 } // namespace

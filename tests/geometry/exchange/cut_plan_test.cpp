@@ -43,6 +43,17 @@ TEST(CutPlan, DrillsASmallerHoleWhereItIs) {
     EXPECT_EQ(plan.drilled[0].note, "too small to burn");
 }
 
+TEST(CutPlan, DrillsAWideHoleThatIsSaidToBeDrilledAndNoOther) {
+    CutSettings settings = plate12(Process::PlasmaTable);
+    settings.drilledExtras = {3};
+    const CutPlan extra = makeCutPlan(discWithHole(30), settings);
+    ASSERT_EQ(extra.drilled.size(), 1u);
+    EXPECT_TRUE(extra.inside.empty());
+    // Station 3's access hole has the same number and another name.
+    const CutPlan access = makeCutPlan(discWithHole(30, shape::Part::Access), settings);
+    EXPECT_TRUE(access.drilled.empty());
+}
+
 TEST(CutPlan, AHandTorchNeedsALargerHoleThanATable) {
     // Common practice, no published source: "more by hand torch".
     const Length t = Length::fromMm(12);

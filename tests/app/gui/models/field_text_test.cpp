@@ -1,5 +1,7 @@
 #include "app/gui/models/field_text.h"
 
+#include "tests/support/other_tongue.h"
+
 #include <gtest/gtest.h>
 
 namespace pw::gui {
@@ -71,6 +73,13 @@ TEST(DecimalComma, is_shown_but_not_in_threads_and_names) {
     EXPECT_EQ(withLocalMark("1,690 lbf and .030 in", kComma), "1\u00a0690 lbf and ,030 in");
 }
 
+TEST(DecimalComma, is_in_the_other_unit_too) {
+    const testing::OtherTongue comma;
+    const Tree mm("130 mm"), thin("2.5 mm");
+    EXPECT_EQ(otherUnit(&mm, length()), "5,118″");
+    EXPECT_EQ(otherUnit(&thin, length()), "0,0984″"); // 2.5 / 25.4
+}
+
 TEST(ShownText, gives_a_plain_number_the_unit_it_counts_in) {
     const Tree number(12.5), range(Tree::List{Tree("650 N"), Tree("725 N")});
     EXPECT_EQ(shownText(&number, length(), kPoint), "12.5 mm");
@@ -80,12 +89,12 @@ TEST(ShownText, gives_a_plain_number_the_unit_it_counts_in) {
 
 TEST(OtherUnit, shows_the_same_figure_on_the_other_side_of_the_inch) {
     const Tree mm("130 mm"), inch("1 in"), force("180-205 lbf"), plain(25.4);
-    EXPECT_EQ(otherUnit(&mm, length(), kPoint), "5.118″");
-    EXPECT_EQ(otherUnit(&inch, length(), kPoint), "25.4\u00a0mm");
-    EXPECT_EQ(otherUnit(&plain, length(), kPoint), "1″");
-    EXPECT_EQ(otherUnit(&force, ofKind(FieldKind::Force), kPoint), "801–912\u00a0N"); // 1 lbf = 4.4482216 N
+    EXPECT_EQ(otherUnit(&mm, length()), "5.118″");
+    EXPECT_EQ(otherUnit(&inch, length()), "25.4\u00a0mm");
+    EXPECT_EQ(otherUnit(&plain, length()), "1″");
+    EXPECT_EQ(otherUnit(&force, ofKind(FieldKind::Force)), "801–912\u00a0N"); // 1 lbf = 4.4482216 N
     const Tree nonsense("20 mmm");
-    EXPECT_EQ(otherUnit(&nonsense, length(), kPoint), "");
+    EXPECT_EQ(otherUnit(&nonsense, length()), "");
 }
 
 } // namespace

@@ -1,6 +1,9 @@
 #include "tests/app/gui/support/grab.h"
 
+#include "app/engine/tool.h"
 #include "app/gui/document/journal.h"
+#include "app/gui/help/help_window.h"
+#include "app/gui/models/job_rows.h"
 #include "app/gui/panels/figures_panel.h"
 #include "app/gui/panels/lower_strip.h"
 #include "app/gui/panels/preferences.h"
@@ -89,6 +92,16 @@ QWidget* preferences(gui::Window& w) {
     return w.showPreferences();
 }
 
+/// A page of the help, as tall as it is.
+std::function<QWidget*(gui::Window&)> help(const char* page, int height = 1400) {
+    return [page, height](gui::Window& w) -> QWidget* {
+        gui::HelpWindow* window = w.showHelp(QLatin1String(page));
+        window->resize(window->width(), height);
+        QTest::qWait(50);
+        return window;
+    };
+}
+
 QWidget* jobMenu(gui::Window& w) {
     w.menu().popup(w.mapToGlobal(QPoint(14, 48)));
     return &w.menu();
@@ -97,6 +110,24 @@ QWidget* jobMenu(gui::Window& w) {
 void travelTo(gui::Window& w, double place) {
     w.strip().section()->slider()->setPlace(place);
     Q_EMIT w.strip().section()->slider()->moved(place);
+}
+
+/// Four pins read with the calipers, one reading mistyped.
+void readings(gui::Window& w) {
+    auto t = w.document().tree();
+    t.set("stations.count", 6);
+    const char* figures[][3] = {{"1", "2", "73.1 mm"},  {"2", "3", "72.9 mm"},  {"3", "4", "73.0 mm"},
+                                {"4", "5", "74.6 mm"},  {"5", "6", "73.1 mm"},  {"1", "6", "73.0 mm"},
+                                {"1", "3", "120.6 mm"}, {"2", "4", "120.5 mm"}, {"3", "5", "120.7 mm"},
+                                {"4", "6", "120.6 mm"}, {"1", "5", "120.5 mm"}, {"2", "6", "120.6 mm"}};
+    for (std::size_t i = 0; i < std::size(figures); ++i) {
+        const std::string row = gui::rowPath("stations.readings", i);
+        t.set(row + ".pins",
+              jobfile::Tree(jobfile::Tree::List{std::stod(figures[i][0]), std::stod(figures[i][1])}));
+        t.set(row + ".over", figures[i][2]);
+    }
+    w.document().replace(t, "Readings");
+    w.figures().openField("stations.readings[3].over", true);
 }
 
 /// The printed sheet of samples, checked by the real engine.
@@ -138,6 +169,26 @@ int grabWindows(const QString& folder, const char* part) {
     QDir().mkpath(folder);
     using View = gui::PlanView::View;
     const std::vector<Shot> shots{
+        {.name = "readme_window",
+         .set = [](gui::Window& w) { w.figures().openField("stations.circle", false); },
+         .sample = "mill_lane_six_pin"},
+        {.name = "readme_sets_dark",
+         .dark = true,
+         .set =
+             [](gui::Window& w) {
+                 thickness(w, "4 mm");
+                 w.plan().setView(View::Stress);
+                 w.figures().openGroup("steel");
+             },
+         .sample = "mill_lane_six_pin"},
+        {.name = "readme_bent",
+         .set =
+             [](gui::Window& w) {
+                 thickness(w, "4 mm");
+                 w.plan().setView(View::Bent);
+             },
+         .sample = "mill_lane_six_pin"},
+        {.name = "readme_help", .seen = help("first_job", 760)},
         {.name = "01_light_holds",
          .set = [](gui::Window& w) { w.figures().openField("stations.circle", true); }},
         {.name = "02_dark_sets_stress",
@@ -344,6 +395,59 @@ int grabWindows(const QString& folder, const char* part) {
         {.name = "56_preferences_200", .text = 2, .seen = preferences},
         {.name = "57_job_menu_light", .seen = jobMenu},
         {.name = "58_job_menu_dark", .dark = true, .seen = jobMenu},
+        {.name = "70_help_first_job_light", .seen = help("first_job", 2200)},
+        {.name = "71_help_checks_dark", .dark = true, .seen = help("checks", 1800)},
+        {.name = "72_help_measuring_light", .seen = help("measuring")},
+        {.name = "73_help_cautions_light", .seen = help("cautions", 900)},
+        {.name = "74_help_cautions_dark_200", .dark = true, .text = 2, .seen = help("cautions", 1300)},
+        {.name = "75_help_window_light", .seen = help("window", 900)},
+        {.name = "60_holes_light",
+         .set =
+             [](gui::Window& w) {
+                 auto t = w.document().tree();
+                 t.set("plate.holes[0].at", gui::typedPlace({0, 38}, units::System::Metric));
+                 t.set("plate.holes[0].diameter", "8 mm");
+                 t.set("plate.holes[1].at", gui::typedPlace({30, -28}, units::System::Metric));
+                 t.set("plate.holes[1].diameter", "14 mm");
+                 t.set("keep_clear[0].at", gui::typedPlace({108, 20}, units::System::Metric));
+                 t.set("keep_clear[0].diameter", "20 mm");
+                 t.set("keep_clear[0].note", "Stud");
+                 w.document().replace(t, "Holes");
+                 w.figures().openField("plate.holes[0].at[0]", true);
+             }},
+        {.name = "61_corners_dark",
+         .dark = true,
+         .set = [](gui::Window& w) { w.figures().openRow("plate.outline.points[1]"); },
+         .sample = "mill_lane_three_pin_polygon"},
+        {.name = "62_stations_200",
+         .text = 2,
+         .set = [](gui::Window& w) { w.figures().openRow("stations.at[2]"); }},
+        {.name = "63_readings_light", .set = [](gui::Window& w) { readings(w); }},
+        {.name = "64_readings_200_dark", .dark = true, .text = 2, .set = [](gui::Window& w) { readings(w); }},
+        {.name = "65_cut_path_light",
+         .set = [](gui::Window& w) { w.plan().setView(View::Cut); },
+         .sample = "mill_lane_six_pin"},
+        {.name = "66_cut_path_dark_200",
+         .dark = true,
+         .text = 2,
+         .set = [](gui::Window& w) { w.plan().setView(View::Cut); },
+         .sample = "mill_lane_three_pin_polygon"},
+        {.name = "67_spring_words_light",
+         .set = [](gui::Window& w) { w.figures().openGroup("load"); },
+         .sample = "mill_lane_six_pin"},
+        {.name = "68_check_open_light",
+         .sample = "mill_lane_six_pin_thin",
+         .last =
+             [](gui::Window& w) {
+                 w.verdict().rows()[1]->findChild<QAbstractButton*>()->click();
+                 QTest::qWait(100);
+             }},
+        {.name = "69_tool_light",
+         .seen = [](gui::Window& w) -> QWidget* {
+             auto* dialog = w.tryTool();
+             QTest::qWait(1500);
+             return dialog;
+         }},
         {.name = "12_1920_light",
          .size = {1920, 1080},
          .set = [](gui::Window& w) { w.figures().openGroup("wanted"); }},
@@ -360,7 +464,7 @@ int grabWindows(const QString& folder, const char* part) {
         gui::LadderFunction ladder = fakeLadder;
         if (shot.sample)
             ladder = engine::ladder;
-        gui::Window window(gui::Engine{check, {}, {}, ladder});
+        gui::Window window(gui::Engine{check, {}, {}, ladder, {}, engine::tryTool});
         window.resize(shot.size);
         window.document().startNew(eightPinJob());
         window.show();
