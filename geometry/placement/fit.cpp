@@ -94,12 +94,18 @@ private:
                 SearchLimits limits = m_limits;
                 limits.mostLooks = 4000;
                 limits.extraLooks = 40;
+                limits.mostPlaces = 2;
                 m_aligned.push_back(turn);
                 for (const Spot& spot : findPlaces(slack, limits, turn).places)
                     starts.push_back(spot);
                 if (!m_options.thorough && starts.size() > places.size() + 3)
                     break;
             }
+        // Where edges can be laid along edges, only the roomiest of the other turns are of interest.
+        if (starts.size() > places.size())
+            starts.erase(starts.begin() +
+                             static_cast<std::ptrdiff_t>(std::min<std::size_t>(3, places.size())),
+                         starts.begin() + static_cast<std::ptrdiff_t>(places.size()));
         m_tried.clear();
         for (const Spot& start : starts) {
             tryAt(slack, start, bore);
@@ -155,7 +161,7 @@ private:
         std::vector<Point> cut = m_cut;
         for (Point& p : cut)
             p = place.pose.at + shape::rotated(p, place.pose.turn);
-        const Rest rest = restOf(m_stock, {cut}, m_options.thorough ? 0.1 : 0.3, m_options.usableWidth);
+        const Rest rest = restOf(m_stock, {cut}, m_options.thorough ? 0.2 : 0.3, m_options.usableWidth);
         place.usable = rest.usable;
         place.biggest = rest.biggest;
         place.worth = rest.worth - (rest.usable - rest.biggest) / 2;
