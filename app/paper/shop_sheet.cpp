@@ -22,7 +22,7 @@ constexpr double kEdge = 15, kTop = 12, kFootRoom = 14, kTitle = 9, kTitleRoom =
 constexpr double kGap = 6;        ///< between columns
 constexpr double kTableWide = 55; ///< beside the drawing
 constexpr double kStampWide = 66; ///< beside the checks
-constexpr int kLeastLog = 3, kMostLog = 14;
+constexpr int kLeastLog = 2, kMostLog = 30;
 constexpr double kLogLine = 7;
 const QColor kGrey(0x60, 0x60, 0x60);
 
@@ -43,7 +43,7 @@ public:
     int paint() {
         // The largest drawing that costs no page.
         std::vector<Placed> best;
-        for (const double room : {122.0, 104.0, 88.0, 72.0}) {
+        for (const double room : {122.0, 104.0, 94.0}) {
             auto placed = layOut(room);
             if (best.empty() || pagesOf(placed) < pagesOf(best))
                 best = std::move(placed);
@@ -65,13 +65,17 @@ private:
     std::vector<Placed> layOut(double drawingRoom) {
         auto bands = bandsFor(drawingRoom, kLeastLog);
         auto placed = paginate(bands, m_high);
-        // What is left of the log's page is log.
-        const bool hasLog = !useLog(m_data, m_wide, 1).rows.empty();
-        for (int lines = kLeastLog + 1; hasLog && lines <= kMostLog; ++lines) {
+        // What is left of the log's page is log: as many lines as cost no page.
+        int least = kLeastLog, most = useLog(m_data, m_wide, 1).rows.empty() ? kLeastLog : kMostLog;
+        while (least < most) {
+            const int lines = (least + most + 1) / 2;
             auto more = paginate(bandsFor(drawingRoom, lines), m_high);
-            if (pagesOf(more) > pagesOf(placed))
-                break;
+            if (pagesOf(more) > pagesOf(placed)) {
+                most = lines - 1;
+                continue;
+            }
             placed = std::move(more);
+            least = lines;
         }
         return placed;
     }
@@ -104,7 +108,7 @@ private:
         double used = 0;
         for (Block& block : tables) {
             const double high = heightOf(block) + kBlockGap;
-            (used + high <= std::max(drawn, 100.0) && under.empty() ? beside : under).push_back(block);
+            (used + high <= std::max(drawn, 112.0) && under.empty() ? beside : under).push_back(block);
             used += high;
         }
         add({{0, {plan}}, {left + kGap, beside}});

@@ -44,7 +44,9 @@ struct Part {
 util::Result<std::string> toStep(const shape::Region& region, units::Length thickness,
                                  const StepOptions& options = {});
 
-/// Parts as one assembly that is called `options.product`; each has its own colour. There must be a part.
+/// Parts as one assembly that is called `options.product`; each has its own colour. There must be a part. The
+/// library writes the colours of an assembly in an order of its own: the same parts, not always the same
+/// bytes.
 util::Result<std::string> toStep(const std::vector<Part>& parts, const StepOptions& options = {});
 
 } // namespace pw::solid

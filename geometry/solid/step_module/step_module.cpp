@@ -27,6 +27,7 @@
 #include <StepData_Protocol.hxx>
 #include <StepData_StepModel.hxx>
 #include <StepData_StepWriter.hxx>
+#include <StepRepr_NextAssemblyUsageOccurrence.hxx>
 #include <TCollection_HAsciiString.hxx>
 #include <TDataStd_Name.hxx>
 #include <TDocStd_Document.hxx>
@@ -138,14 +139,13 @@ void replaceQuoted(std::string& text, const std::string& from, const std::string
         text.replace(i, quoted.size(), "'" + to + "'");
 }
 
-/// The library numbers the places of parts on and on through the process; here from 1, so that the same stack
-/// gives the same bytes.
-void numberPlaces(std::string& text) {
-    static const std::string kBefore = "NEXT_ASSEMBLY_USAGE_OCCURRENCE('";
+/// The library numbers the places of parts on and on through the process; here from 1.
+void numberPlaces(const Handle(StepData_StepModel) & model) {
     int number = 0;
-    for (std::size_t at = text.find(kBefore); at != std::string::npos; at = text.find(kBefore, at)) {
-        at += kBefore.size();
-        text.replace(at, text.find('\'', at) - at, std::to_string(++number));
+    for (int i = 1; i <= model->NbEntities(); ++i) {
+        const auto place = Handle(StepRepr_NextAssemblyUsageOccurrence)::DownCast(model->Value(i));
+        if (!place.IsNull())
+            place->SetId(new TCollection_HAsciiString(++number));
     }
 }
 
@@ -195,6 +195,7 @@ std::string write(const StepRequest& request) {
 
     const Handle(StepData_StepModel) model = writer.ChangeWriter().Model();
     setHeader(model);
+    numberPlaces(model);
     StepData_StepWriter text(model);
     text.SendModel(Handle(StepData_Protocol)::DownCast(writer.ChangeWriter().WS()->Protocol()));
     std::ostringstream out;
@@ -202,7 +203,6 @@ std::string write(const StepRequest& request) {
     if (!text.Print(out))
         throw std::runtime_error("OpenCASCADE could not write it");
     std::string file = out.str();
-    numberPlaces(file);
     replaceQuoted(file, kProductHere, request.product);
     replaceQuoted(file, kDescriptionHere, request.description);
     for (std::size_t i = 0; i < request.parts.size(); ++i)

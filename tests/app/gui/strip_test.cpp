@@ -48,7 +48,7 @@ protected:
     void open(QSize size = {1366, 768}) {
         Questions q;
         q.unsaved = [](QWidget*, const QString&) { return Questions::Unsaved::Discard; };
-        window = std::make_unique<Window>(Engine{testing::fakeCheck, {}, {}, testing::fakeLadder}, q);
+        window = std::make_unique<Window>(Engine{.check = testing::fakeCheck, .ladder = testing::fakeLadder}, q);
         window->resize(size);
         window->document().startNew(testing::eightPinJob());
         window->show();

@@ -103,6 +103,7 @@ protected:
     QString askedReally;
     Questions::Unsaved unsaved = Questions::Unsaved::Discard;
     bool really = false, writtenAnyway = false;
+    Output writtenAs = Output::Json;
     std::filesystem::path chosen, written;
     std::unique_ptr<Window> window;
 };

@@ -466,7 +466,7 @@ int grabWindows(const QString& folder, const char* part) {
         gui::LadderFunction ladder = fakeLadder;
         if (shot.sample)
             ladder = engine::ladder;
-        gui::Window window(gui::Engine{check, {}, {}, ladder, {}, engine::tryTool});
+        gui::Window window(gui::Engine{.check = check, .ladder = ladder, .tryTool = engine::tryTool});
         window.resize(shot.size);
         window.document().startNew(eightPinJob());
         window.show();
