@@ -45,7 +45,7 @@ public:
         const double parts = std::round(mm / units::kMmPerInch * 16);
         if (std::abs(parts / 16 * units::kMmPerInch - mm) > 1e-6)
             return jobfile::describe(Tree(std::round(mm / units::kMmPerInch * 1000) / 1000)) + " in";
-        return units::plainBlanks(units::inchFraction(Length::fromMm(mm)));
+        return units::plainBlanks(units::writtenInchFraction(Length::fromMm(mm)));
     }
 
 private:

@@ -421,9 +421,9 @@ private:
 
     void remark(PieceAnswer& piece) const {
         if (const auto guessed = asGuessed(piece))
-            piece.remarks.push_back(
-                say("judged as unknown scrap; if it is %1 as guessed: %2",
-                    {guessed->plate.steel->name, verdict::wordOf(m_known.at(keyOf(*guessed)).grade)}));
+            piece.remarks.push_back(say("judged as unknown scrap; if it is %1 as guessed: %2",
+                                        {guessed->plate.steel->name,
+                                         say(verdict::wordOf(m_known.at(keyOf(*guessed)).grade).data())}));
         if (piece.place->bore)
             piece.remarks.push_back(
                 say("its hole of %1 serves as the bore",

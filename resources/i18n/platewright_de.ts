@@ -4221,6 +4221,310 @@
         <source>Use %1 plate</source>
         <translation>Eine Platte von %1 nehmen</translation>
     </message>
+    <message>
+        <source>Access holes pass the keeper or bolt with room and leave a land of 1 mm beside layout error and growth (common practice, no published source).</source>
+        <translation>Durch die Montagelöcher geht der Keil oder die Schraube mit Spiel; neben Anreißfehler und Aufweitung bleibt 1 mm Auflage (übliche Praxis, keine veröffentlichte Quelle).</translation>
+    </message>
+    <message>
+        <source>The bore is the screw&apos;s clearance hole, ISO 273 medium series (from memory).</source>
+        <translation>Die Bohrung ist das Durchgangsloch der Spindel nach ISO 273, Reihe mittel (aus dem Gedächtnis).</translation>
+    </message>
+    <message>
+        <source>A washer bears no further out than the nut&apos;s face and twice its thickness, and stays clear of the access holes.</source>
+        <translation>Eine Scheibe trägt nicht weiter außen als die Mutterauflage plus ihre doppelte Dicke, und sie bleibt von den Montagelöchern frei.</translation>
+    </message>
+    <message>
+        <source>Bar, %1 by %2, %3 thick</source>
+        <translation>Leiste, %1 mal %2, %3 dick</translation>
+    </message>
+    <message>
+        <source>Full ring, %1 across, %2 thick</source>
+        <translation>Voller Ring, %1 Durchmesser, %2 dick</translation>
+    </message>
+    <message>
+        <source>Least steel and quick to saw; takes two opposite stations at a time, so the work is done %1 times over.</source>
+        <translation>Am wenigsten Stahl und schnell gesägt; nimmt immer zwei gegenüberliegende Stationen, die Arbeit ist also %1-mal zu tun.</translation>
+    </message>
+    <message>
+        <source>Least steel and quick to saw.</source>
+        <translation>Am wenigsten Stahl und schnell gesägt.</translation>
+    </message>
+    <message>
+        <source>More rim outside the holes: stiffer and heavier, and needs a larger piece.</source>
+        <translation>Mehr Rand außerhalb der Löcher: steifer und schwerer, und es braucht ein größeres Stück.</translation>
+    </message>
+    <message>
+        <source>All stations at once, with the rim no larger than lands and holes ask for.</source>
+        <translation>Alle Stationen auf einmal, der Rand nicht größer, als Auflagen und Löcher verlangen.</translation>
+    </message>
+    <message>
+        <source>Needs a thick washer of %1 by %2.</source>
+        <translation>Braucht eine dicke Scheibe von %1 mal %2.</translation>
+    </message>
+    <message>
+        <source>%1 x what is wanted</source>
+        <translation>das %1-Fache des Verlangten</translation>
+    </message>
+    <message>
+        <source>No plate of these sizes can be checked; see what check says of the job.</source>
+        <translation>Keine Platte dieser Größe lässt sich prüfen; nachsehen, was check zum Auftrag sagt.</translation>
+    </message>
+    <message>
+        <source>Laying the plate on each piece</source>
+        <translation>Die Platte wird auf jedes Stück gelegt</translation>
+    </message>
+    <message>
+        <source>Checking each thickness and steel</source>
+        <translation>Jede Dicke und jeder Stahl wird geprüft</translation>
+    </message>
+    <message>
+        <source>Looking for the best place</source>
+        <translation>Der beste Platz wird gesucht</translation>
+    </message>
+    <message>
+        <source>Seeing what nearly fits</source>
+        <translation>Was beinahe passt, wird angesehen</translation>
+    </message>
+    <message>
+        <source>%1 of the %2 plates of the stack come out of it</source>
+        <translation>nur %1 der %2 Platten des Stapels lassen sich daraus schneiden</translation>
+    </message>
+    <message>
+        <source>too tight to say; lay a paper template on it</source>
+        <translation>zu knapp, um es zu sagen; eine Papierschablone auflegen</translation>
+    </message>
+    <message>
+        <source>much too small</source>
+        <translation>viel zu klein</translation>
+    </message>
+    <message>
+        <source>holes or bad areas take the room</source>
+        <translation>Löcher oder schlechte Stellen nehmen den Platz</translation>
+    </message>
+    <message>
+        <source>fits but for its holes, by %1</source>
+        <translation>passt bis auf seine Löcher, es fehlen %1</translation>
+    </message>
+    <message>
+        <source>fits but for its bad areas, by %1</source>
+        <translation>passt bis auf seine schlechten Stellen, es fehlen %1</translation>
+    </message>
+    <message>
+        <source>%1 too narrow</source>
+        <translation>%1 zu schmal</translation>
+    </message>
+    <message>
+        <source>checked as %1</source>
+        <translation>geprüft mit %1</translation>
+    </message>
+    <message>
+        <source>judged as unknown scrap; if it is %1 as guessed: %2</source>
+        <translation>als unbekannter Schrott gerechnet; wenn es wie vermutet %1 ist: %2</translation>
+    </message>
+    <message>
+        <source>its hole of %1 serves as the bore</source>
+        <translation>sein Loch von %1 dient als Bohrung</translation>
+    </message>
+    <message>
+        <source>holds if %1 stations at a time</source>
+        <translation>hält, wenn immer nur %1 Stationen zugleich gedrückt werden</translation>
+    </message>
+    <message>
+        <source>thin, but goes, if %1 stations at a time</source>
+        <translation>knapp, aber es geht, wenn immer nur %1 Stationen zugleich gedrückt werden</translation>
+    </message>
+    <message>
+        <source>%1, rest</source>
+        <translation>%1, Rest</translation>
+    </message>
+    <message>
+        <source>The rack has no piece called &quot;%1&quot;.</source>
+        <translation>Im Regal liegt kein Stück namens „%1“.</translation>
+    </message>
+    <message>
+        <source>The plate does not lie clear of the edges, holes and bad areas of &quot;%1&quot; where it is put: %2 is wanted all round, the cut counted in.</source>
+        <translation>Die Platte liegt an ihrem Platz nicht frei von Kanten, Löchern und schlechten Stellen von „%1“: ringsum sind %2 verlangt, der Schnitt mitgerechnet.</translation>
+    </message>
+    <message>
+        <source>Piece from the rack</source>
+        <translation>Stück aus dem Regal</translation>
+    </message>
+    <message>
+        <source>the plate lies on &quot;%1&quot;, clear of its edges, holes and bad areas</source>
+        <translation>die Platte liegt auf „%1“, frei von Kanten, Löchern und schlechten Stellen</translation>
+    </message>
+    <message>
+        <source>as a square of %1</source>
+        <translation>so viel wie ein Quadrat von %1</translation>
+    </message>
+    <message>
+        <source>centre at %1, %2</source>
+        <translation>Mitte bei %1, %2</translation>
+    </message>
+    <message>
+        <source>centre at %1, %2, turned %3°</source>
+        <translation>Mitte bei %1, %2, gedreht um %3°</translation>
+    </message>
+    <message>
+        <source>leaves %1</source>
+        <translation>es bleibt %1</translation>
+    </message>
+    <message>
+        <source>leaves nothing usable</source>
+        <translation>es bleibt nichts Brauchbares</translation>
+    </message>
+    <message>
+        <source>no room</source>
+        <translation>kein Platz</translation>
+    </message>
+    <message>
+        <source>to buy</source>
+        <translation>zu kaufen</translation>
+    </message>
+    <message>
+        <source>lies: %1</source>
+        <translation>liegt: %1</translation>
+    </message>
+    <message>
+        <source>Left out: %1 (%2): %3</source>
+        <translation>Ausgelassen: %1 (%2): %3</translation>
+    </message>
+    <message>
+        <source>No piece will do.</source>
+        <translation>Kein Stück reicht.</translation>
+    </message>
+    <message>
+        <source>Take: %1</source>
+        <translation>Nehmen: %1</translation>
+    </message>
+    <message>
+        <source>a rack file is a group of figures in braces { }, not %1</source>
+        <translation>eine Regaldatei ist eine Gruppe von Angaben in geschweiften Klammern { }, nicht %1</translation>
+    </message>
+    <message>
+        <source>this is a job file, not a rack file</source>
+        <translation>dies ist eine Auftragsdatei, keine Regaldatei</translation>
+    </message>
+    <message>
+        <source>the version is missing; a rack file has &quot;platewright_rack&quot;: %1</source>
+        <translation>die Version fehlt; eine Regaldatei hat &quot;platewright_rack&quot;: %1</translation>
+    </message>
+    <message>
+        <source>%1 is no version of a rack file; this one reads %2</source>
+        <translation>%1 ist keine Version einer Regaldatei; dieses Programm liest %2</translation>
+    </message>
+    <message>
+        <source>needs at least three points; take them in order round the edge</source>
+        <translation>braucht mindestens drei Punkte; der Reihe nach um den Rand aufnehmen</translation>
+    </message>
+    <message>
+        <source>the line crosses itself; list the points in order round the edge</source>
+        <translation>die Linie kreuzt sich selbst; die Punkte der Reihe nach um den Rand angeben</translation>
+    </message>
+    <message>
+        <source>a hole in a piece is round, a slot, or traced by points; draw a notch as part of the outline</source>
+        <translation>ein Loch in einem Stück ist rund, ein Langloch oder mit Punkten abgenommen; eine Kerbe gehört zum Umriss</translation>
+    </message>
+    <message>
+        <source>a slot needs length and width</source>
+        <translation>ein Langloch braucht Länge und Breite</translation>
+    </message>
+    <message>
+        <source>is missing; measure it at the thinnest place</source>
+        <translation>fehlt; an der dünnsten Stelle messen</translation>
+    </message>
+    <message>
+        <source>the pits are as deep as the piece is thick; nothing sound is left</source>
+        <translation>die Rostnarben sind so tief, wie das Stück dick ist; nichts Gesundes bleibt</translation>
+    </message>
+    <message>
+        <source>is missing; give two sides, a diameter or the corners</source>
+        <translation>fehlt; zwei Seiten, einen Durchmesser oder die Ecken angeben</translation>
+    </message>
+    <message>
+        <source>are missing; list the corners in order round the edge</source>
+        <translation>fehlen; die Ecken der Reihe nach um den Rand angeben</translation>
+    </message>
+    <message>
+        <source>points written twice are counted once</source>
+        <translation>doppelt genannte Punkte zählen einmal</translation>
+    </message>
+    <message>
+        <source>Too many pieces: at most %1 can be handled.</source>
+        <translation>Zu viele Stücke: höchstens %1 sind möglich.</translation>
+    </message>
+    <message>
+        <source>Must be a list of pieces in brackets [ ].</source>
+        <translation>Muss eine Liste von Stücken in eckigen Klammern [ ] sein.</translation>
+    </message>
+    <message>
+        <source>piece %1</source>
+        <translation>Stück %1</translation>
+    </message>
+    <message>
+        <source>Must be a group of figures in braces { }.</source>
+        <translation>Muss eine Gruppe von Angaben in geschweiften Klammern { } sein.</translation>
+    </message>
+    <message>
+        <source>another piece has this name; called &quot;%1&quot; here</source>
+        <translation>ein anderes Stück heißt schon so; hier „%1“ genannt</translation>
+    </message>
+    <message>
+        <source>none is left; passed over</source>
+        <translation>keines ist übrig; übergangen</translation>
+    </message>
+    <message>
+        <source>two to %1 pins can be found from readings, not %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needed: readings. Lay the calipers over two pins, or between them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a reading names pin %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needed: how far across one pin is, or readings both over and between the pins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over pins %1 and %2 it reads less than one pin is across</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no pins can be placed so that these readings come out; check them one by one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Missing; the piece has no shape without it.</source>
+        <translation>Fehlt; ohne das hat das Stück keine Form.</translation>
+    </message>
+    <message>
+        <source>its corners run clockwise; taken the other way round</source>
+        <translation>seine Ecken laufen im Uhrzeigersinn; andersherum genommen</translation>
+    </message>
+    <message>
+        <source>hole %1</source>
+        <translation>Loch %1</translation>
+    </message>
+    <message>
+        <source>bad area %1</source>
+        <translation>schlechte Stelle %1</translation>
+    </message>
+    <message>
+        <source>%1 is larger than the piece.</source>
+        <translation>%1 ist größer als das Stück.</translation>
+    </message>
+    <message>
+        <source>%1 lies off the piece; passed over</source>
+        <translation>%1 liegt neben dem Stück; übergangen</translation>
+    </message>
+    <message>
+        <source>%1 runs over the edge; taken as a notch</source>
+        <translation>%1 läuft über die Kante; als Kerbe genommen</translation>
+    </message>
 </context>
 <context>
     <name>pw::gui::BentView</name>
@@ -4278,6 +4582,10 @@
     <message>
         <source>Wanted %1 or more.</source>
         <translation>Verlangt: %1 oder mehr.</translation>
+    </message>
+    <message>
+        <source>there is − it takes = left: %1 − %2 = %3</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4371,6 +4679,21 @@
     </message>
 </context>
 <context>
+    <name>pw::gui::CutPicture</name>
+    <message>
+        <source>%1 s</source>
+        <translation type="unfinished">%1 s</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation type="unfinished">%1 min</translation>
+    </message>
+    <message>
+        <source>Pierces: %1. Cut: %2, about %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>pw::gui::Document</name>
     <message>
         <source>The copy of what it held before, %1, was %2.</source>
@@ -4413,6 +4736,13 @@
     </message>
 </context>
 <context>
+    <name>pw::gui::FieldEditor</name>
+    <message>
+        <source>A figure belongs here. To take the whole thing out, use the word Remove.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>pw::gui::FieldText</name>
     <message>
         <source>“%1” is not a number. Type it like %2.</source>
@@ -4452,10 +4782,6 @@
     <message>
         <source>Rectangle or square</source>
         <translation>Rechteck oder Quadrat</translation>
-    </message>
-    <message>
-        <source>Polygon, from the file</source>
-        <translation>Vieleck, aus der Datei</translation>
     </message>
     <message>
         <source>Unknown scrap</source>
@@ -5681,6 +6007,14 @@
         <source>yes</source>
         <translation>ja</translation>
     </message>
+    <message>
+        <source>Polygon, corner by corner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other holes and room</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>pw::gui::FiguresPanel</name>
@@ -6228,6 +6562,478 @@
     </message>
 </context>
 <context>
+    <name>pw::gui::PartLists</name>
+    <message>
+        <source>Other holes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a hole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What stands in the way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add what stands in the way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Corners, turning left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Corner %1 at %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a corner after it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a corner after corner %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Round it off, radius %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Round off corner %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation type="unfinished">Entfernen</translation>
+    </message>
+    <message>
+        <source>Remove corner %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calipers on the pins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill in what you can, over the pins or between them. What stays empty does not count.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number the pins turning left as you look down on them. Then read pairs of them, and what the readings come to is worked out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read neighbours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read opposite pins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read every second pin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take one even circle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pin circle from the readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take each pin&apos;s own place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pins from the readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove the readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove the caliper readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place them evenly on a circle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place stations evenly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place each by itself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place each station by itself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a place, x and y</comment>
+        <translation type="unfinished">%1, %2</translation>
+    </message>
+    <message>
+        <source>Right of the bore</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the bore&apos;s centre to its own centre, to the right. Left of it is minus.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Above the bore</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the bore&apos;s centre to its own centre, up on the plan. Below it is minus.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hole %1, slot %2 × %3 at %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hole %1, Ø%2 at %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Across</source>
+        <translation type="unfinished">Durchmesser</translation>
+    </message>
+    <message>
+        <source>The finished hole.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Round</source>
+        <translation type="unfinished">Rund</translation>
+    </message>
+    <message>
+        <source>Slot</source>
+        <translation type="unfinished">Langloch</translation>
+    </message>
+    <message>
+        <source>Slot length</source>
+        <translation type="unfinished">Langlochlänge</translation>
+    </message>
+    <message>
+        <source>Slot width</source>
+        <translation type="unfinished">Langlochbreite</translation>
+    </message>
+    <message>
+        <source>The finished slot, its round ends counted in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slot turned</source>
+        <translation type="unfinished">Langloch gedreht</translation>
+    </message>
+    <message>
+        <source>From three o&apos;clock, turning left.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Made by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Burned where it is wide enough for that, or drilled in any case: a burned edge is hard and rough.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Burning, if wide enough</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drilling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove hole %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pins %1 and %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2, over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2, between</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calipers outside both pins, square across. 0.1 mm is good.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inside jaws between the two pins, the least that you find.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the way %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, Ø%2 at %3</source>
+        <comment>what stands in the way, how wide, where</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Room it wants</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Across the stud or boss, and what room it wants besides.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A stud, a boss, a pipe.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1°</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Station %1 at %2 carries nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Station %1 at %2, share %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Station %1 at %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carries</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No: there is a hole, and nothing presses on the plate there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished">ja</translation>
+    </message>
+    <message>
+        <source>no, nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its share</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Beside the others: 1 is as much as they carry, 0.5 half as much, 2 twice.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove station %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>pw::gui::PinWords</name>
+    <message>
+        <source>%1 to %2, over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2, between</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pin circle %1, if the pins divide it evenly. Readings over all neighbours tell whether they do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pin circle %1. Pin %2 is furthest from an even division: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>pin, how far</comment>
+        <translation type="unfinished">%1: %2</translation>
+    </message>
+    <message>
+        <source>From even, each pin: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The reading %1 fits if it was taken between the pins. It is left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The reading %1 fits if it was taken over the pins. It is left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The reading %1 does not agree, by %2. The others ask for %3. It is left out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One reading is wrong: %1. Read one more pair to tell which.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The readings do not agree, and no single one is to blame. Are the pins numbered in order? Read them again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No reading is to spare, so a slip does not show. Read more pairs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The readings agree, to %1 each.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pins are taken to lie on one circle. Every second pair read as well gives each its own place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One pin is %1 across, worked out from both kinds of readings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is no more than the cutting may be off: one even circle serves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is more than the cutting may be off: give each pin its own place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This may be the one that does not agree.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does not agree, by %1. The others ask for %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>pw::gui::PlanActions</name>
+    <message>
+        <source>Plate across</source>
+        <translation type="unfinished">Plattendurchmesser</translation>
+    </message>
+    <message>
+        <source>Plate length</source>
+        <translation type="unfinished">Plattenlänge</translation>
+    </message>
+    <message>
+        <source>Plate width</source>
+        <translation type="unfinished">Plattenbreite</translation>
+    </message>
+    <message>
+        <source>Bore</source>
+        <translation type="unfinished">Bohrung</translation>
+    </message>
+    <message>
+        <source>Pin circle</source>
+        <translation type="unfinished">Lochkreis</translation>
+    </message>
+    <message>
+        <source>Access holes</source>
+        <translation type="unfinished">Montagelöcher</translation>
+    </message>
+    <message>
+        <source>First station&apos;s angle</source>
+        <translation type="unfinished">Winkel der ersten Station</translation>
+    </message>
+    <message>
+        <source>Hole %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hole %1 across</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Corner %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Station %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the way %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the way %1, room</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove hole %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove what stands in the way, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove corner %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove station %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a corner here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a hole here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a station here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something stands in the way here</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>pw::gui::PlanView</name>
     <message>
         <source>Stress, ksi</source>
@@ -6286,40 +7092,8 @@
         <translation>Noch nicht ausgerechnet. Das Ergebnis sagt, was zuerst gebraucht wird.</translation>
     </message>
     <message>
-        <source>Plate across</source>
-        <translation>Plattendurchmesser</translation>
-    </message>
-    <message>
-        <source>Plate length</source>
-        <translation>Plattenlänge</translation>
-    </message>
-    <message>
-        <source>Plate width</source>
-        <translation>Plattenbreite</translation>
-    </message>
-    <message>
-        <source>Bore</source>
-        <translation>Bohrung</translation>
-    </message>
-    <message>
-        <source>Pin circle</source>
-        <translation>Lochkreis</translation>
-    </message>
-    <message>
-        <source>Access holes</source>
-        <translation>Montagelöcher</translation>
-    </message>
-    <message>
-        <source>First station&apos;s angle</source>
-        <translation>Winkel der ersten Station</translation>
-    </message>
-    <message>
         <source>Plan of the plate</source>
         <translation>Draufsicht der Platte</translation>
-    </message>
-    <message>
-        <source>Tab goes from part to part, the arrow keys change it by one step, F shows it all.</source>
-        <translation>Tab geht von Teil zu Teil, die Pfeiltasten ändern es um einen Schritt, F zeigt alles.</translation>
     </message>
     <message>
         <source>Plain</source>
@@ -6348,6 +7122,35 @@
     <message>
         <source>%1: arrow keys change it</source>
         <translation>%1: die Pfeiltasten ändern es</translation>
+    </message>
+    <message>
+        <source>cut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on to it and off it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>torch off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: arrow keys move it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 right, %2 up</source>
+        <comment>a place on the plan</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tab goes from part to part, the arrow keys change or move it by one step, Delete takes it out, the menu key adds. F shows it all.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cut path</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6731,10 +7534,6 @@
         <translation>%1 × %2</translation>
     </message>
     <message>
-        <source>polygon</source>
-        <translation>Vieleck</translation>
-    </message>
-    <message>
         <source>No screw yet</source>
         <translation>Noch keine Spindel</translation>
     </message>
@@ -6785,6 +7584,57 @@
     <message>
         <source>%1, and no set to see</source>
         <translation>%1, und nichts Sichtbares bleibt</translation>
+    </message>
+    <message>
+        <source>%1 of them carry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No other holes, nothing in the way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other holes: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the way: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other holes: %1, in the way: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>polygon, %1 corners</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>pw::gui::SpringWords</name>
+    <message>
+        <source>It rises by about %1, a guess. A second reading at another length settles it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It rises by %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Built in, at %1, it pushes with %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Squeezed %1 further it pushes with %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Readings %1 and %2 are at one length and differ. Check both.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Readings %1 and %2 cannot both be right: shorter, it must push harder. Are the lengths changed round?</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6844,6 +7694,33 @@
     <message>
         <source>jaw</source>
         <translation>Klaue</translation>
+    </message>
+</context>
+<context>
+    <name>pw::gui::ToolDialog</name>
+    <message>
+        <source>Try a tool you have</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tool&apos;s own figures. The job that is open stays as it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the tool from its own job…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It could not be worked out: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Working it out.</source>
+        <translation type="unfinished">Wird gerechnet.</translation>
+    </message>
+    <message>
+        <source>It does not go on this part.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -7208,6 +8085,18 @@ Die Datei wird das sichtbar tragen.</translation>
     <message>
         <source>Solid (*.step *.stp)</source>
         <translation>Volumenmodell (*.step *.stp)</translation>
+    </message>
+    <message>
+        <source>Try a tool you have…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New here? The help walks through a first job, figure by figure. F1 opens it at any time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A first job</source>
+        <translation type="unfinished">Ein erster Auftrag</translation>
     </message>
 </context>
 </TS>
