@@ -1,6 +1,7 @@
 #include "app/engine/several.h"
 
 #include "core/units/parse.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 
@@ -8,8 +9,10 @@ namespace pw::engine {
 
 util::Result<Piece> pieceOf(const std::string& text) {
     const auto wrong = [&] {
-        return util::Problem{"", "not the size of a piece: \"" + text +
-                                     "\". Write it like \"300 x 400 mm\" or \"12 in x 20 in\""};
+        return util::Problem{
+            "", say("not the size of a piece: \"%1\". Write it like \"300 x 400 mm\" or \"12 in x "
+                    "20 in\"",
+                    {text})};
     };
     const std::size_t by = text.find('x');
     if (by == std::string::npos)
@@ -28,7 +31,7 @@ util::Result<Piece> pieceOf(const std::string& text) {
         return wrong();
     const units::System system = inch ? units::System::Inch : units::System::Metric;
     return Piece{*wide, *high,
-                 units::plainBlanks(units::show(*wide, system) + " x " + units::show(*high, system))};
+                 units::plainBlanks(units::written(*wide, system) + " x " + units::written(*high, system))};
 }
 
 util::Status setOutOn(std::vector<PlacedPlate>& plates, const Piece& piece) {
@@ -50,8 +53,10 @@ std::string placeWords(const PlacedPlate& plate) {
     const auto said = [&](double mm) {
         return units::plainBlanks(units::show(units::Length::fromMm(mm), plate.job.preferred));
     };
-    return std::string(verdict::wordOf(plate.report.grade)) + ", its middle at X " + said(plate.place.at.x) +
-           ", Y " + said(plate.place.at.y) + (plate.place.turn != 0 ? ", turned by a quarter" : "");
+    const std::string word = say(verdict::wordOf(plate.report.grade).data()), x = said(plate.place.at.x),
+                      y = said(plate.place.at.y);
+    return plate.place.turn != 0 ? say("%1, its middle at X %2, Y %3, turned by a quarter", {word, x, y})
+                                 : say("%1, its middle at X %2, Y %3", {word, x, y});
 }
 
 } // namespace pw::engine
