@@ -28,12 +28,19 @@ Obstacle roundHole(double x, double y, double radius) {
     return {shape::circleLoop({x, y}, radius), true, 0};
 }
 
-// 500 pieces, each against a grid of places refined from its best: nothing that is put down overlaps, nothing
+// Under sanitizers each takes ten times as long.
+#ifdef __SANITIZE_ADDRESS__
+constexpr int kPieces = 60;
+#else
+constexpr int kPieces = 500;
+#endif
+
+// Each piece against a grid of places refined from its best: nothing that is put down overlaps, nothing
 // that goes in with half a millimetre to spare is missed.
-TEST(FitPlate, AgreesWithBruteForceOnFiveHundredPieces) {
+TEST(FitPlate, AgreesWithBruteForceOnRandomPieces) {
     Chance chance(20260711);
     int fitted = 0, tight = 0, reused = 0;
-    for (int i = 0; i < 500; ++i) {
+    for (int i = 0; i < kPieces; ++i) {
         const shape::Region plate = testing::randomPlate(chance);
         const Stock stock = testing::randomStock(chance, chance.between(60, 130));
         FitOptions options;
@@ -57,9 +64,9 @@ TEST(FitPlate, AgreesWithBruteForceOnFiveHundredPieces) {
     }
     std::cout << fitted << " fit, " << reused << " on a hole of the piece, " << tight
               << " missed by under 2 mm\n";
-    EXPECT_GT(fitted, 120);
-    EXPECT_LT(fitted, 420);
-    EXPECT_GT(tight, 3);
+    EXPECT_GT(fitted, kPieces / 4);
+    EXPECT_LT(fitted, kPieces * 5 / 6);
+    EXPECT_GT(tight, kPieces / 150);
 }
 
 TEST(FitPlate, ADiscIsPlacedExactly) {
