@@ -2,6 +2,7 @@
 
 #include "app/engine/output.h"
 #include "app/paper/words.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <array>
@@ -381,7 +382,7 @@ Block checks(const SheetData& data, double wide) {
         const verdict::Check& check = data.report.checks[i];
         const auto ratio = check.marginOverWanted();
         const QString value = values[i];
-        const QString word = toQt(std::string(verdict::wordOf(check.grade)));
+        const QString word = gradeWord(check.grade);
         const verdict::Grade grade = check.grade;
         QString title = toQt(check.title);
         if (grade != verdict::Grade::Holds)
@@ -509,7 +510,7 @@ Block turnsCard(const SheetData& data, double wide) {
     std::vector<std::array<QString, 4>> table{
         {turns ? Paper::tr("turns") : QString(), Paper::tr("load"), Paper::tr("torque"), Paper::tr("dial")}};
     const auto brief = [&](const auto& range) {
-        return toQt(units::show(range, system)).replace(QStringLiteral(" to "), QStringLiteral("–"));
+        return toQt(units::show(range, system)).replace(toQt(say("%1 to %2", {"", ""})), QStringLiteral("–"));
     };
     for (const engine::CardRow& row : card.rows) {
         QString dial;

@@ -198,7 +198,7 @@ private:
 
     void paintTitle() {
         const double right = kEdge + m_wide;
-        const QString word = toQt(std::string(verdict::wordOf(m_data.report.grade)));
+        const QString word = gradeWord(m_data.report.grade);
         const double wide = Ink::widthOf(word, kTitle, true);
         m_ink.text({right, kTop + 8.5}, word, kTitle, true, Side::Right);
         drawMark(m_ink, {right - wide - 11, kTop + 5.5}, 16, m_data.report.grade);

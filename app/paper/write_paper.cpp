@@ -84,14 +84,17 @@ std::optional<util::Problem> refusal(const job::Job& job, const engine::Report& 
     if (auto problem = engine::refusalOf(job, report, choices.anyway))
         return problem;
     if (!haveType())
-        return util::Problem{"", "not written: this program has no type to write with"};
+        return util::Problem{"",
+                             Paper::tr("not written: this program has no type to write with").toStdString()};
     return std::nullopt;
 }
 
 std::optional<util::Problem> wrongName(const std::filesystem::path& file) {
     if (engine::suffixOf(file) == ".pdf")
         return std::nullopt;
-    return util::Problem{file.string(), "not a kind of paper this version writes; name it like plate.pdf"};
+    return util::Problem{
+        file.string(),
+        Paper::tr("not a kind of paper this version writes; name it like plate.pdf").toStdString()};
 }
 
 PaperSize sizeFor(const job::Job& job, const PaperChoices& choices) {
