@@ -5,12 +5,15 @@
 #include "app/paper/shop_sheet.h"
 #include "app/paper/template_page.h"
 #include "app/paper/words.h"
+#include "app/tongues/tongues.h"
+#include "core/util/say.h"
 #include "core/util/write_file.h"
 #include "geometry/exchange/signs.h"
 
 #include <functional>
 #include <QBuffer>
 #include <QGuiApplication>
+#include <QLocale>
 #include <QPageSize>
 #include <QPdfWriter>
 
@@ -116,6 +119,35 @@ util::Status writeBytes(const std::filesystem::path& file, const util::Result<QB
 }
 
 } // namespace
+
+struct InLanguage::Before {
+    QLocale locale;
+    Tongue tongue = pw::tongue();
+};
+
+InLanguage::InLanguage(const std::string& code) {
+    if (!haveType())
+        return;
+    m_before = std::make_unique<Before>();
+    QLocale::setDefault(QLocale(toQt(code)));
+    m_known = tongues::speak(toQt(code));
+}
+
+InLanguage::~InLanguage() {
+    if (!m_before)
+        return;
+    (void)tongues::speak(QStringLiteral("en"));
+    QLocale::setDefault(m_before->locale);
+    setTongue(m_before->tongue);
+}
+
+std::vector<std::string> InLanguage::all() {
+    std::vector<std::string> codes;
+    if (haveType())
+        for (const QString& code : tongues::languages())
+            codes.push_back(code.toStdString());
+    return codes;
+}
 
 util::Result<int> paintTemplate(const Target& target, const job::Job& job, const engine::Report& report,
                                 const PaperChoices& choices) {

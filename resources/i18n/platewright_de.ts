@@ -4565,6 +4565,16 @@
         <source>too narrow to burn, drill the ends, saw and file between</source>
         <translation>zu schmal zum Brennen, Enden bohren, dazwischen sägen und feilen</translation>
     </message>
+    <message>
+        <source>not written. %1: %2
+Add --anyway to write it all the same, marked on its face.</source>
+        <translation>nicht geschrieben. %1: %2
+Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
+    </message>
+    <message>
+        <source>Wrote %1</source>
+        <translation>Geschrieben: %1</translation>
+    </message>
 </context>
 <context>
     <name>pw::gui::BentView</name>
