@@ -180,12 +180,13 @@ Block holeTable(const SheetData& data, const PlanDrawing& drawing, double wide) 
         const QString size = hole->loop.vertices.empty() || !circle
                                  ? QStringLiteral("–")
                                  : toQt(bare(Length::fromMm(2 * circle->radius), system));
-        block.rows.push_back(
-            tableRow({{0, Side::Left, Ink::cut(toQt(hole->name), x1 - 13, kSmall, true), true},
-                      {x1, Side::Right, toQt(asLaidOut(Length::fromMm(at.x), system))},
-                      {x2, Side::Right, toQt(asLaidOut(Length::fromMm(at.y), system))},
-                      {wide, Side::Right, size}},
-                     wide, true, kTightPitch));
+        const QString left = toQt(asLaidOut(Length::fromMm(at.x), system));
+        const double room = x1 - Ink::widthOf(left, kSmall) - 1.5;
+        block.rows.push_back(tableRow({{0, Side::Left, Ink::cut(toQt(hole->name), room, kSmall, true), true},
+                                       {x1, Side::Right, left},
+                                       {x2, Side::Right, toQt(asLaidOut(Length::fromMm(at.y), system))},
+                                       {wide, Side::Right, size}},
+                                      wide, true, kTightPitch));
     }
     return block;
 }

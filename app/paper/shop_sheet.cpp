@@ -219,7 +219,7 @@ private:
     QString facts() const {
         const units::System system = m_data.job.preferred;
         const QString thick = toQt(asMarked(*m_data.job.plate.thickness, system)),
-                      steel = toQt(exchange::cleanText(job::assume(m_data.job).steel.name, 120));
+                      steel = steelWord(job::assume(m_data.job).steel.name);
         const bool pull = m_data.job.work == job::Work::Pull;
         QStringList parts{pull ? Paper::tr("Puller plate, %1, %2").arg(thick, steel)
                                : Paper::tr("Compressor plate, %1, %2").arg(thick, steel)};

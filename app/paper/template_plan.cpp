@@ -263,8 +263,7 @@ TemplatePlan planTemplate(const job::Job& job, const engine::Report& report, con
         plan.title = Paper::tr("Plate without a title").toStdString();
     QStringList facts;
     facts << Paper::tr("%1 thick, %2, %3.")
-                 .arg(toQt(asMarked(*job.plate.thickness, job.preferred)),
-                      toQt(exchange::cleanText(assumed.steel.name, kTitleSigns)),
+                 .arg(toQt(asMarked(*job.plate.thickness, job.preferred)), steelWord(assumed.steel.name),
                       toQt(say(job::nameOf(assumed.process).data())));
     if (const QString sizes = sizesOf(job, region); !sizes.isEmpty())
         facts << sizes;

@@ -2,6 +2,7 @@
 
 #include "app/engine/gauge.h"
 #include "core/util/say.h"
+#include "geometry/exchange/signs.h"
 
 #include <cmath>
 
@@ -9,6 +10,11 @@ namespace pw::paper {
 
 QString gradeWord(verdict::Grade grade) {
     return toQt(say(verdict::wordOf(grade).data()));
+}
+
+QString steelWord(const std::string& name) {
+    const std::string clean = exchange::cleanText(name, 120);
+    return clean == "unknown scrap" ? Paper::tr("unknown scrap") : toQt(clean);
 }
 
 std::string bare(units::Length length, units::System system) {

@@ -21,6 +21,9 @@ inline QString toQt(const std::string& text) {
 /// "holds", "thin" and so on, as the reader says it.
 QString gradeWord(verdict::Grade grade);
 
+/// A steel as the job names it; that it is not known is said.
+QString steelWord(const std::string& name);
+
 /// As a drill or a rule is marked: inches in fractions where one is within 0.0005 in.
 inline std::string asMarked(units::Length length, units::System system) {
     return system == units::System::Inch ? units::inchFraction(length) : units::show(length, system);

@@ -8752,5 +8752,9 @@ Die Datei wird das sichtbar tragen.</translation>
         <comment>a date: day, month, year</comment>
         <translation>%1. %2 %3</translation>
     </message>
+    <message>
+        <source>unknown scrap</source>
+        <translation>unbekannter Schrott</translation>
+    </message>
 </context>
 </TS>

@@ -305,8 +305,8 @@ TEST_F(Commands, TheSheetIsWrittenInTheLanguageThatIsAskedForAndNothingAfterIt) 
     EXPECT_EQ(german.status, 0) << german.err;
     EXPECT_TRUE(german.out.starts_with("hält: ")) << german.out;
     const std::string sheet = words(path("de.pdf"));
-    for (const char* word :
-         {"hält", "Zirkel einstellen", "Lochkreis, Radius", "Auf der Platte einprägen", "Seite 1 von"})
+    for (const char* word : {"hält", "Zirkel einstellen", "unbekannter Schrott", "Bohrung ",
+                             "Lochkreis, Radius", "Auf der Platte einprägen", "Seite 1 von"})
         EXPECT_NE(sheet.find(word), std::string::npos) << word << "\n" << sheet;
     for (const char* word : {"holds", "Set the dividers", " page ", "Taken for granted"})
         EXPECT_EQ(sheet.find(word), std::string::npos) << word << "\n" << sheet;
