@@ -16,6 +16,7 @@
 #include "app/paper/write_paper.h"
 #include "core/jobfile/json.h"
 #include "core/jobfile/read.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <cctype>
@@ -23,6 +24,7 @@
 #include <CLI/CLI.hpp>
 #include <filesystem>
 #include <iostream>
+#include <memory>
 
 namespace pw::cli {
 
@@ -125,8 +127,10 @@ int doWrite(const std::string& file, const std::string& target, bool anyway, con
     const job::Job job = readJob(file, err);
     const engine::Report report = engine::check(job);
     if (!engine::mayBeMade(report.grade) && !anyway) {
-        err << target << ": not written. " << verdict::wordOf(report.grade) << ": " << report.reason
-            << "\nAdd --anyway to write it all the same, marked on its face.\n";
+        err << target << ": "
+            << say("not written. %1: %2\nAdd --anyway to write it all the same, marked on its face.",
+                   {say(verdict::wordOf(report.grade).data()), report.reason})
+            << "\n";
         return kWeak;
     }
     const auto written = write(job, report, target);
@@ -134,7 +138,8 @@ int doWrite(const std::string& file, const std::string& target, bool anyway, con
         err << util::toText(written.problem()) << "\n";
         return report.grade == verdict::Grade::Incomplete ? kWeak : kBadInput;
     }
-    out << verdict::wordOf(report.grade) << ": " << report.reason << "\nWrote " << target << "\n";
+    out << say(verdict::wordOf(report.grade).data()) << ": " << report.reason << "\n"
+        << say("Wrote %1", {target}) << "\n";
     for (const std::string& line : *written)
         out << units::plainBlanks(line) << "\n";
     return kGood;
@@ -181,7 +186,18 @@ int doCutOn(const std::vector<std::string>& files, const std::string& piece, con
 }
 
 int doSheet(const std::string& file, const std::string& target, bool anyway, bool asTemplate,
-            const std::string& paperName, std::ostream& out, std::ostream& err) {
+            const std::string& paperName, const std::string& language, std::ostream& out, std::ostream& err) {
+    std::unique_ptr<paper::InLanguage> spoken;
+    if (!language.empty()) {
+        spoken = std::make_unique<paper::InLanguage>(language);
+        if (!spoken->known()) {
+            std::string known;
+            for (const std::string& code : paper::InLanguage::all())
+                known += (known.empty() ? "" : ", ") + code;
+            throw BadInput{"--language: not a language there is: \"" + language + "\". There are: " + known +
+                           "\n"};
+        }
+    }
     paper::PaperChoices choices;
     choices.anyway = anyway;
     choices.file = std::filesystem::path(file).filename().string();
@@ -292,6 +308,9 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
                     "the plate at full size instead, to hang on the pins and punch through");
     sheet->add_option("--paper", paperName, "a4 or letter; by the job's unit when not said")
         ->check(CLI::IsMember({"a4", "letter"}, CLI::ignore_case));
+    std::string language;
+    sheet->add_option("--language", language,
+                      "what the sheet is written in, like \"de\"; English when not said");
     app.require_subcommand(0, 1);
 
     try {
@@ -338,7 +357,7 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
                 },
                 out, err);
         if (sheet->parsed())
-            return doSheet(job, target, anyway, asTemplate, paperName, out, err);
+            return doSheet(job, target, anyway, asTemplate, paperName, language, out, err);
         return openWindow(windowJob.empty() ? std::nullopt : std::optional<std::filesystem::path>(windowJob));
     } catch (const BadInput& bad) {
         err << bad.text;

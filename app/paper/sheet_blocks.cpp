@@ -2,6 +2,7 @@
 
 #include "app/engine/output.h"
 #include "app/paper/words.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <array>
@@ -179,12 +180,13 @@ Block holeTable(const SheetData& data, const PlanDrawing& drawing, double wide) 
         const QString size = hole->loop.vertices.empty() || !circle
                                  ? QStringLiteral("–")
                                  : toQt(bare(Length::fromMm(2 * circle->radius), system));
-        block.rows.push_back(
-            tableRow({{0, Side::Left, Ink::cut(toQt(hole->name), x1 - 13, kSmall, true), true},
-                      {x1, Side::Right, toQt(asLaidOut(Length::fromMm(at.x), system))},
-                      {x2, Side::Right, toQt(asLaidOut(Length::fromMm(at.y), system))},
-                      {wide, Side::Right, size}},
-                     wide, true, kTightPitch));
+        const QString left = toQt(asLaidOut(Length::fromMm(at.x), system));
+        const double room = x1 - Ink::widthOf(left, kSmall) - 1.5;
+        block.rows.push_back(tableRow({{0, Side::Left, Ink::cut(toQt(hole->name), room, kSmall, true), true},
+                                       {x1, Side::Right, left},
+                                       {x2, Side::Right, toQt(asLaidOut(Length::fromMm(at.y), system))},
+                                       {wide, Side::Right, size}},
+                                      wide, true, kTightPitch));
     }
     return block;
 }
@@ -381,7 +383,7 @@ Block checks(const SheetData& data, double wide) {
         const verdict::Check& check = data.report.checks[i];
         const auto ratio = check.marginOverWanted();
         const QString value = values[i];
-        const QString word = toQt(std::string(verdict::wordOf(check.grade)));
+        const QString word = gradeWord(check.grade);
         const verdict::Grade grade = check.grade;
         QString title = toQt(check.title);
         if (grade != verdict::Grade::Holds)
@@ -509,7 +511,7 @@ Block turnsCard(const SheetData& data, double wide) {
     std::vector<std::array<QString, 4>> table{
         {turns ? Paper::tr("turns") : QString(), Paper::tr("load"), Paper::tr("torque"), Paper::tr("dial")}};
     const auto brief = [&](const auto& range) {
-        return toQt(units::show(range, system)).replace(QStringLiteral(" to "), QStringLiteral("–"));
+        return toQt(units::show(range, system)).replace(toQt(say("%1 to %2", {"", ""})), QStringLiteral("–"));
     };
     for (const engine::CardRow& row : card.rows) {
         QString dial;

@@ -198,7 +198,7 @@ private:
 
     void paintTitle() {
         const double right = kEdge + m_wide;
-        const QString word = toQt(std::string(verdict::wordOf(m_data.report.grade)));
+        const QString word = gradeWord(m_data.report.grade);
         const double wide = Ink::widthOf(word, kTitle, true);
         m_ink.text({right, kTop + 8.5}, word, kTitle, true, Side::Right);
         drawMark(m_ink, {right - wide - 11, kTop + 5.5}, 16, m_data.report.grade);
@@ -219,7 +219,7 @@ private:
     QString facts() const {
         const units::System system = m_data.job.preferred;
         const QString thick = toQt(asMarked(*m_data.job.plate.thickness, system)),
-                      steel = toQt(exchange::cleanText(job::assume(m_data.job).steel.name, 120));
+                      steel = steelWord(job::assume(m_data.job).steel.name);
         const bool pull = m_data.job.work == job::Work::Pull;
         QStringList parts{pull ? Paper::tr("Puller plate, %1, %2").arg(thick, steel)
                                : Paper::tr("Compressor plate, %1, %2").arg(thick, steel)};

@@ -3,6 +3,7 @@
 #include "app/engine/output.h"
 #include "app/paper/words.h"
 #include "core/job/assumed.h"
+#include "core/util/say.h"
 #include "geometry/exchange/cut_path.h"
 #include "geometry/exchange/cut_plan.h"
 #include "geometry/exchange/signs.h"
@@ -53,7 +54,7 @@ QString nameOf(shape::Part part, int index) {
 QString howBurned(const exchange::CutEdge& edge, job::Process process, units::System system) {
     const bool milled = process == job::Process::Milled;
     if (!edge.note.empty())
-        return toQt(edge.note);
+        return toQt(say(edge.note.c_str()));
     if (const auto circle = asCircle(edge.loop)) {
         const QString size = toQt(asMarked(units::Length::fromMm(2 * circle->radius), system));
         return milled ? Paper::tr("mill %1").arg(size) : Paper::tr("burn %1").arg(size);
@@ -111,7 +112,7 @@ std::vector<double> circlesOf(const std::vector<Point>& stations) {
     return radii;
 }
 
-std::string sizesOf(const job::Job& job, const shape::Region& region) {
+QString sizesOf(const job::Job& job, const shape::Region& region) {
     const auto said = [&](units::Length length) { return toQt(asMarked(length, job.preferred)); };
     QStringList all;
     if (const auto rim = asCircle(region.rim))
@@ -125,7 +126,7 @@ std::string sizesOf(const job::Job& job, const shape::Region& region) {
                        .arg(toQt(units::show(*stations.circle * std::sin(std::numbers::pi / *stations.count),
                                              job.preferred)));
     }
-    return all.join(QLatin1Char(' ')).toStdString();
+    return all.join(QLatin1Char(' '));
 }
 
 /// Does the ring of this radius about the origin pass through the box?
@@ -204,17 +205,24 @@ double badness(const Label& label, const TemplatePlan& plan, const Tiling& tilin
     return sum;
 }
 
+QString dateWords(const std::tm& parts) {
+    const QStringList months{Paper::tr("January"), Paper::tr("February"), Paper::tr("March"),
+                             Paper::tr("April"),   Paper::tr("May"),      Paper::tr("June"),
+                             Paper::tr("July"),    Paper::tr("August"),   Paper::tr("September"),
+                             Paper::tr("October"), Paper::tr("November"), Paper::tr("December")};
+    return Paper::tr("%1 %2 %3", "a date: day, month, year")
+        .arg(parts.tm_mday)
+        .arg(months.at(parts.tm_mon))
+        .arg(1900 + parts.tm_year);
+}
+
 } // namespace
 
 std::string today() {
-    static constexpr std::array<const char*, 12> kMonths{"January",   "February", "March",    "April",
-                                                         "May",       "June",     "July",     "August",
-                                                         "September", "October",  "November", "December"};
     const std::time_t now = std::time(nullptr);
     std::tm parts{};
     localtime_r(&now, &parts);
-    return std::to_string(parts.tm_mday) + " " + kMonths.at(static_cast<std::size_t>(parts.tm_mon)) + " " +
-           std::to_string(1900 + parts.tm_year);
+    return dateWords(parts).toStdString();
 }
 
 std::vector<Box> boxesOf(const std::vector<MarkedHole>& holes) {
@@ -255,11 +263,10 @@ TemplatePlan planTemplate(const job::Job& job, const engine::Report& report, con
         plan.title = Paper::tr("Plate without a title").toStdString();
     QStringList facts;
     facts << Paper::tr("%1 thick, %2, %3.")
-                 .arg(toQt(asMarked(*job.plate.thickness, job.preferred)),
-                      toQt(exchange::cleanText(assumed.steel.name, kTitleSigns)),
-                      toQt(std::string(job::nameOf(assumed.process))));
-    if (const std::string sizes = sizesOf(job, region); !sizes.empty())
-        facts << toQt(sizes);
+                 .arg(toQt(asMarked(*job.plate.thickness, job.preferred)), steelWord(assumed.steel.name),
+                      toQt(say(job::nameOf(assumed.process).data())));
+    if (const QString sizes = sizesOf(job, region); !sizes.isEmpty())
+        facts << sizes;
     if (assumed.stacked > 1)
         facts << Paper::tr("One plate of %1.").arg(assumed.stacked);
     facts << Paper::tr("Full size.") << toQt(exchange::cleanText(date, kTitleSigns)) + QLatin1Char('.');
@@ -272,7 +279,8 @@ TemplatePlan planTemplate(const job::Job& job, const engine::Report& report, con
                                  "every pin stands in the middle of its hole. No-go: one does not; measure "
                                  "again. Then glue it down and punch every dot through the paper."))
                     .toStdString();
-    plan.warning = engine::warningOf(report);
+    if (!engine::mayBeMade(report.grade))
+        plan.warning = Paper::tr("DO NOT USE: %1").arg(gradeWord(report.grade).toUpper()).toStdString();
     return plan;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/units/format.h"
+#include "core/verdict/check.h"
 
 #include <QCoreApplication>
 #include <QString>
@@ -16,6 +17,12 @@ struct Paper {
 inline QString toQt(const std::string& text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
+
+/// "holds", "thin" and so on, as the reader says it.
+QString gradeWord(verdict::Grade grade);
+
+/// A steel as the job names it; that it is not known is said.
+QString steelWord(const std::string& name);
 
 /// As a drill or a rule is marked: inches in fractions where one is within 0.0005 in.
 inline std::string asMarked(units::Length length, units::System system) {

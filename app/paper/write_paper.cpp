@@ -5,12 +5,15 @@
 #include "app/paper/shop_sheet.h"
 #include "app/paper/template_page.h"
 #include "app/paper/words.h"
+#include "app/tongues/tongues.h"
+#include "core/util/say.h"
 #include "core/util/write_file.h"
 #include "geometry/exchange/signs.h"
 
 #include <functional>
 #include <QBuffer>
 #include <QGuiApplication>
+#include <QLocale>
 #include <QPageSize>
 #include <QPdfWriter>
 
@@ -84,14 +87,17 @@ std::optional<util::Problem> refusal(const job::Job& job, const engine::Report& 
     if (auto problem = engine::refusalOf(job, report, choices.anyway))
         return problem;
     if (!haveType())
-        return util::Problem{"", "not written: this program has no type to write with"};
+        return util::Problem{"",
+                             Paper::tr("not written: this program has no type to write with").toStdString()};
     return std::nullopt;
 }
 
 std::optional<util::Problem> wrongName(const std::filesystem::path& file) {
     if (engine::suffixOf(file) == ".pdf")
         return std::nullopt;
-    return util::Problem{file.string(), "not a kind of paper this version writes; name it like plate.pdf"};
+    return util::Problem{
+        file.string(),
+        Paper::tr("not a kind of paper this version writes; name it like plate.pdf").toStdString()};
 }
 
 PaperSize sizeFor(const job::Job& job, const PaperChoices& choices) {
@@ -113,6 +119,35 @@ util::Status writeBytes(const std::filesystem::path& file, const util::Result<QB
 }
 
 } // namespace
+
+struct InLanguage::Before {
+    QLocale locale;
+    Tongue tongue = pw::tongue();
+};
+
+InLanguage::InLanguage(const std::string& code) {
+    if (!haveType())
+        return;
+    m_before = std::make_unique<Before>();
+    QLocale::setDefault(QLocale(toQt(code)));
+    m_known = tongues::speak(toQt(code));
+}
+
+InLanguage::~InLanguage() {
+    if (!m_before)
+        return;
+    (void)tongues::speak(QStringLiteral("en"));
+    QLocale::setDefault(m_before->locale);
+    setTongue(m_before->tongue);
+}
+
+std::vector<std::string> InLanguage::all() {
+    std::vector<std::string> codes;
+    if (haveType())
+        for (const QString& code : tongues::languages())
+            codes.push_back(code.toStdString());
+    return codes;
+}
 
 util::Result<int> paintTemplate(const Target& target, const job::Job& job, const engine::Report& report,
                                 const PaperChoices& choices) {

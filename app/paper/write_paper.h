@@ -4,6 +4,7 @@
 #include "app/paper/sheet_data.h"
 
 #include <filesystem>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -16,6 +17,23 @@ struct PaperChoices {
     std::string date;              ///< as printed; today when empty
     std::string file;              ///< name of the job file, as printed on the sheet
     std::optional<Offcut> offcut;  ///< drawn round the plate on the sheet
+};
+
+/// Everything is said in this language for as long as it lives: what is checked as well as what is written.
+/// To be made before the check, from the main thread. The mark of decimals is the language's.
+class InLanguage {
+public:
+    explicit InLanguage(const std::string& code);
+    ~InLanguage();
+    InLanguage(const InLanguage&) = delete;
+    InLanguage& operator=(const InLanguage&) = delete;
+    bool known() const { return m_known; }
+    static std::vector<std::string> all(); ///< codes, "en" first
+
+private:
+    struct Before;
+    std::unique_ptr<Before> m_before;
+    bool m_known = false;
 };
 
 /// PDF of the plate at full size on as many sheets as it takes, whole or not at all; says how to print it,

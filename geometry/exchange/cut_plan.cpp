@@ -2,6 +2,7 @@
 
 #include "core/job/process.h"
 #include "core/util/require.h"
+#include "core/util/say.h"
 
 #include <algorithm>
 #include <cmath>
@@ -24,10 +25,10 @@ bool isForTheDrill(const shape::Hole& hole, const CutSettings& settings) {
 
 std::string noteForShapedHole(const shape::Loop& loop, const CutSettings& settings) {
     if (settings.process == job::Process::SawAndDrill)
-        return "drill the ends, saw and file between";
+        return PW_SAY("drill the ends, saw and file between");
     const auto least = job::leastBurnedHole(settings.process, settings.thickness);
     if (least && narrowWidth(loop) < least->mm() - kSizeSlack)
-        return "too narrow to burn, drill the ends, saw and file between";
+        return PW_SAY("too narrow to burn, drill the ends, saw and file between");
     return {};
 }
 

@@ -844,10 +844,6 @@
         <translation>nicht geschrieben: das Ergebnis ist „%1“. %2 Mit --anyway wird trotzdem geschrieben, gekennzeichnet</translation>
     </message>
     <message>
-        <source>not written: there is no whole plate to write. %1</source>
-        <translation>nicht geschrieben: es gibt keine ganze Platte zum Schreiben. %1</translation>
-    </message>
-    <message>
         <source>not a kind of cut file this version writes; name it like plate.dxf, plate.svg or plate.ngc</source>
         <translation>keine Art Schneiddatei, die diese Version schreibt; nennen wie plate.dxf, plate.svg oder plate.ngc</translation>
     </message>
@@ -4475,27 +4471,27 @@
     </message>
     <message>
         <source>two to %1 pins can be found from readings, not %2</source>
-        <translation type="unfinished"></translation>
+        <translation>aus Ablesungen lassen sich zwei bis %1 Bolzen finden, nicht %2</translation>
     </message>
     <message>
         <source>Needed: readings. Lay the calipers over two pins, or between them</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebraucht werden: Ablesungen. Den Messschieber außen über zwei Bolzen legen oder innen dazwischen</translation>
     </message>
     <message>
         <source>a reading names pin %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Ablesung nennt Bolzen %1 von %2</translation>
     </message>
     <message>
         <source>Needed: how far across one pin is, or readings both over and between the pins</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebraucht wird: der Durchmesser eines Bolzens, oder Ablesungen außen über und innen zwischen den Bolzen</translation>
     </message>
     <message>
         <source>over pins %1 and %2 it reads less than one pin is across</source>
-        <translation type="unfinished"></translation>
+        <translation>außen über die Bolzen %1 und %2 steht weniger, als ein Bolzen dick ist</translation>
     </message>
     <message>
         <source>no pins can be placed so that these readings come out; check them one by one</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Platz der Bolzen ergibt diese Ablesungen; eine nach der anderen prüfen</translation>
     </message>
     <message>
         <source>Missing; the piece has no shape without it.</source>
@@ -4524,6 +4520,60 @@
     <message>
         <source>%1 runs over the edge; taken as a notch</source>
         <translation>%1 läuft über die Kante; als Kerbe genommen</translation>
+    </message>
+    <message>
+        <source>not written: there is no whole plate to draw. %1</source>
+        <translation>nicht geschrieben: es gibt keine ganze Platte zu zeichnen. %1</translation>
+    </message>
+    <message>
+        <source>not the size of a piece: &quot;%1&quot;. Write it like &quot;300 x 400 mm&quot; or &quot;12 in x 20 in&quot;</source>
+        <translation>keine Größe eines Stücks: „%1“. So schreiben: „300 x 400 mm“ oder „12 in x 20 in“</translation>
+    </message>
+    <message>
+        <source>%1, its middle at X %2, Y %3, turned by a quarter</source>
+        <translation>%1, Mitte bei X %2, Y %3, um ein Viertel gedreht</translation>
+    </message>
+    <message>
+        <source>%1, its middle at X %2, Y %3</source>
+        <translation>%1, Mitte bei X %2, Y %3</translation>
+    </message>
+    <message>
+        <source>plates of one piece are of one thickness: &quot;%1&quot; takes %2, &quot;%3&quot; %4</source>
+        <translation>Platten aus einem Stück haben eine Dicke: „%1“ braucht %2, „%3“ %4</translation>
+    </message>
+    <message>
+        <source>plates of one piece are cut in one way: process and kerf of &quot;%1&quot; differ</source>
+        <translation>Platten aus einem Stück werden auf eine Art geschnitten: Verfahren und Schnittfuge von „%1“ weichen ab</translation>
+    </message>
+    <message>
+        <source>plates of one piece that are cut together have the same thread in the bore, or none</source>
+        <translation>Platten, die zusammen aus einem Stück geschnitten werden, haben dasselbe Gewinde in der Bohrung oder keines</translation>
+    </message>
+    <message>
+        <source>X0 Y0 is the low left corner of the piece, %1.</source>
+        <translation>X0 Y0 ist die linke untere Ecke des Stücks, %1.</translation>
+    </message>
+    <message>
+        <source>There is no whole plate to cut yet.</source>
+        <translation>Es gibt noch keine ganze Platte zu schneiden.</translation>
+    </message>
+    <message>
+        <source>drill the ends, saw and file between</source>
+        <translation>Enden bohren, dazwischen sägen und feilen</translation>
+    </message>
+    <message>
+        <source>too narrow to burn, drill the ends, saw and file between</source>
+        <translation>zu schmal zum Brennen, Enden bohren, dazwischen sägen und feilen</translation>
+    </message>
+    <message>
+        <source>not written. %1: %2
+Add --anyway to write it all the same, marked on its face.</source>
+        <translation>nicht geschrieben. %1: %2
+Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
+    </message>
+    <message>
+        <source>Wrote %1</source>
+        <translation>Geschrieben: %1</translation>
     </message>
 </context>
 <context>
@@ -4585,7 +4635,7 @@
     </message>
     <message>
         <source>there is − it takes = left: %1 − %2 = %3</source>
-        <translation type="unfinished"></translation>
+        <translation>vorhanden − gebraucht = übrig: %1 − %2 = %3</translation>
     </message>
 </context>
 <context>
@@ -4682,15 +4732,15 @@
     <name>pw::gui::CutPicture</name>
     <message>
         <source>%1 s</source>
-        <translation type="unfinished">%1 s</translation>
+        <translation>%1 s</translation>
     </message>
     <message>
         <source>%1 min</source>
-        <translation type="unfinished">%1 min</translation>
+        <translation>%1 min</translation>
     </message>
     <message>
         <source>Pierces: %1. Cut: %2, about %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lochstiche: %1. Schnitt: %2, etwa %3.</translation>
     </message>
 </context>
 <context>
@@ -4739,7 +4789,7 @@
     <name>pw::gui::FieldEditor</name>
     <message>
         <source>A figure belongs here. To take the whole thing out, use the word Remove.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier gehört eine Zahl hin. Soll das Ganze weg, das Wort „Entfernen“ nehmen.</translation>
     </message>
 </context>
 <context>
@@ -6009,11 +6059,11 @@
     </message>
     <message>
         <source>Polygon, corner by corner</source>
-        <translation type="unfinished"></translation>
+        <translation>Vieleck, Ecke für Ecke</translation>
     </message>
     <message>
         <source>Other holes and room</source>
-        <translation type="unfinished"></translation>
+        <translation>Weitere Löcher und Freiraum</translation>
     </message>
 </context>
 <context>
@@ -6359,45 +6409,6 @@
     </message>
 </context>
 <context>
-    <name>pw::gui::JobPage</name>
-    <message>
-        <source>Cautions</source>
-        <translation>Vorsicht</translation>
-    </message>
-    <message>
-        <source>Taken for granted</source>
-        <translation>Vorausgesetzt</translation>
-    </message>
-    <message>
-        <source>Order of work</source>
-        <translation>Reihenfolge der Arbeit</translation>
-    </message>
-    <message>
-        <source>More on page %1</source>
-        <translation>Weiter auf Seite %1</translation>
-    </message>
-    <message>
-        <source>%1, page %2</source>
-        <translation>%1, Seite %2</translation>
-    </message>
-    <message>
-        <source>Stop at</source>
-        <translation>Schluss bei</translation>
-    </message>
-    <message>
-        <source>Rated load</source>
-        <translation>Nennlast</translation>
-    </message>
-    <message>
-        <source>%1 of plate. Scale 1:%2</source>
-        <translation>%1 der Platte. Maßstab 1:%2</translation>
-    </message>
-    <message>
-        <source>Checks, weakest first. The line is what was wanted.</source>
-        <translation>Prüfungen, schwächste zuerst. Die Linie ist, was verlangt war.</translation>
-    </message>
-</context>
-<context>
     <name>pw::gui::LadderFinder</name>
     <message>
         <source>an unknown fault</source>
@@ -6562,475 +6573,586 @@
     </message>
 </context>
 <context>
+    <name>pw::gui::Outputs</name>
+    <message>
+        <source>Cut file, finished size…</source>
+        <translation>Schneiddatei, Fertigmaß…</translation>
+    </message>
+    <message>
+        <source>Cut file</source>
+        <translation>Schneiddatei</translation>
+    </message>
+    <message>
+        <source>Drawing or program for the table (*.dxf *.svg *.ngc)</source>
+        <translation>Zeichnung oder Programm für den Tisch (*.dxf *.svg *.ngc)</translation>
+    </message>
+    <message>
+        <source>Cut file, path of the torch…</source>
+        <translation>Schneiddatei, Bahn des Brenners…</translation>
+    </message>
+    <message>
+        <source>Path of the torch</source>
+        <translation>Bahn des Brenners</translation>
+    </message>
+    <message>
+        <source>Drawing of the path (*.dxf *.svg)</source>
+        <translation>Zeichnung der Bahn (*.dxf *.svg)</translation>
+    </message>
+    <message>
+        <source>Cut file for old tables…</source>
+        <translation>Schneiddatei für alte Tische…</translation>
+    </message>
+    <message>
+        <source>Cut file for old tables</source>
+        <translation>Schneiddatei für alte Tische</translation>
+    </message>
+    <message>
+        <source>DXF release 12 (*.dxf)</source>
+        <translation>DXF Release 12 (*.dxf)</translation>
+    </message>
+    <message>
+        <source>Program for the table…</source>
+        <translation>Programm für den Tisch…</translation>
+    </message>
+    <message>
+        <source>Program for the table</source>
+        <translation>Programm für den Tisch</translation>
+    </message>
+    <message>
+        <source>RS-274 program (*.ngc)</source>
+        <translation>RS-274-Programm (*.ngc)</translation>
+    </message>
+    <message>
+        <source>Solid of the plate…</source>
+        <translation>Volumenmodell der Platte…</translation>
+    </message>
+    <message>
+        <source>Solid</source>
+        <translation>Volumenmodell</translation>
+    </message>
+    <message>
+        <source>Solid (*.step *.stp)</source>
+        <translation>Volumenmodell (*.step *.stp)</translation>
+    </message>
+    <message>
+        <source>Solid of the whole stack…</source>
+        <translation>Volumenmodell des ganzen Aufbaus…</translation>
+    </message>
+    <message>
+        <source>Solid of the stack</source>
+        <translation>Volumenmodell des Aufbaus</translation>
+    </message>
+    <message>
+        <source>Shop sheet…</source>
+        <translation>Werkstattblatt…</translation>
+    </message>
+    <message>
+        <source>Shop sheet</source>
+        <translation>Werkstattblatt</translation>
+    </message>
+    <message>
+        <source>Paper (*.pdf)</source>
+        <translation>Papier (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Paper template…</source>
+        <translation>Papierschablone…</translation>
+    </message>
+    <message>
+        <source>Paper template</source>
+        <translation>Papierschablone</translation>
+    </message>
+    <message>
+        <source>Report as text…</source>
+        <translation>Bericht als Text…</translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <source>Text (*.txt)</source>
+        <translation>Text (*.txt)</translation>
+    </message>
+    <message>
+        <source>Report as JSON…</source>
+        <translation>Bericht als JSON…</translation>
+    </message>
+    <message>
+        <source>JSON (*.json)</source>
+        <translation>JSON (*.json)</translation>
+    </message>
+</context>
+<context>
     <name>pw::gui::PartLists</name>
     <message>
         <source>Other holes</source>
-        <translation type="unfinished"></translation>
+        <translation>Weitere Löcher</translation>
     </message>
     <message>
         <source>Add a hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Loch dazu</translation>
     </message>
     <message>
         <source>What stands in the way</source>
-        <translation type="unfinished"></translation>
+        <translation>Was im Weg steht</translation>
     </message>
     <message>
         <source>Add what stands in the way</source>
-        <translation type="unfinished"></translation>
+        <translation>Hindernis dazu</translation>
     </message>
     <message>
         <source>Corners, turning left</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecken, linksherum</translation>
     </message>
     <message>
         <source>Corner %1 at %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecke %1 bei %2</translation>
     </message>
     <message>
         <source>Add a corner after it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecke danach dazu</translation>
     </message>
     <message>
         <source>Add a corner after corner %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecke nach Ecke %1 dazu</translation>
     </message>
     <message>
         <source>Round it off, radius %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrunden, Radius %1</translation>
     </message>
     <message>
         <source>Round off corner %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecke %1 abrunden</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished">Entfernen</translation>
+        <translation>Entfernen</translation>
     </message>
     <message>
         <source>Remove corner %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecke %1 entfernen</translation>
     </message>
     <message>
         <source>Calipers on the pins</source>
-        <translation type="unfinished"></translation>
+        <translation>Messschieber an den Bolzen</translation>
     </message>
     <message>
         <source>Fill in what you can, over the pins or between them. What stays empty does not count.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintragen, was geht, außen über die Bolzen oder innen dazwischen. Was leer bleibt, zählt nicht.</translation>
     </message>
     <message>
         <source>Number the pins turning left as you look down on them. Then read pairs of them, and what the readings come to is worked out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bolzen von oben gesehen linksherum nummerieren. Dann paarweise messen; was die Ablesungen ergeben, wird berechnet.</translation>
     </message>
     <message>
         <source>Read neighbours</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachbarn messen</translation>
     </message>
     <message>
         <source>Read opposite pins</source>
-        <translation type="unfinished"></translation>
+        <translation>Gegenüberliegende Bolzen messen</translation>
     </message>
     <message>
         <source>Read every second pin</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeden zweiten Bolzen messen</translation>
     </message>
     <message>
         <source>Take one even circle</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen gleichmäßigen Kreis nehmen</translation>
     </message>
     <message>
         <source>Pin circle from the readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Lochkreis aus den Ablesungen</translation>
     </message>
     <message>
         <source>Take each pin&apos;s own place</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeden Bolzen an seinem Platz nehmen</translation>
     </message>
     <message>
         <source>Pins from the readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Bolzen aus den Ablesungen</translation>
     </message>
     <message>
         <source>Remove the readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablesungen entfernen</translation>
     </message>
     <message>
         <source>Remove the caliper readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablesungen des Messschiebers entfernen</translation>
     </message>
     <message>
         <source>Each station</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Station</translation>
     </message>
     <message>
         <source>Add a station</source>
-        <translation type="unfinished"></translation>
+        <translation>Station dazu</translation>
     </message>
     <message>
         <source>Place them evenly on a circle</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleichmäßig auf einen Kreis setzen</translation>
     </message>
     <message>
         <source>Place stations evenly</source>
-        <translation type="unfinished"></translation>
+        <translation>Stationen gleichmäßig setzen</translation>
     </message>
     <message>
         <source>Place each by itself</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede für sich setzen</translation>
     </message>
     <message>
         <source>Place each station by itself</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Station für sich setzen</translation>
     </message>
     <message>
         <source>%1, %2</source>
         <comment>a place, x and y</comment>
-        <translation type="unfinished">%1, %2</translation>
+        <translation>%1; %2</translation>
     </message>
     <message>
         <source>Right of the bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechts der Bohrung</translation>
     </message>
     <message>
         <source>From the bore&apos;s centre to its own centre, to the right. Left of it is minus.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Mitte der Bohrung zur eigenen Mitte, nach rechts. Links davon ist minus.</translation>
     </message>
     <message>
         <source>Above the bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Über der Bohrung</translation>
     </message>
     <message>
         <source>From the bore&apos;s centre to its own centre, up on the plan. Below it is minus.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Mitte der Bohrung zur eigenen Mitte, in der Draufsicht nach oben. Darunter ist minus.</translation>
     </message>
     <message>
         <source>Hole %1, slot %2 × %3 at %4</source>
-        <translation type="unfinished"></translation>
+        <translation>Loch %1, Langloch %2 × %3 bei %4</translation>
     </message>
     <message>
         <source>Hole %1, Ø%2 at %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Loch %1, Ø%2 bei %3</translation>
     </message>
     <message>
         <source>Across</source>
-        <translation type="unfinished">Durchmesser</translation>
+        <translation>Durchmesser</translation>
     </message>
     <message>
         <source>The finished hole.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das fertige Loch.</translation>
     </message>
     <message>
         <source>Shape</source>
-        <translation type="unfinished"></translation>
+        <translation>Form</translation>
     </message>
     <message>
         <source>Round</source>
-        <translation type="unfinished">Rund</translation>
+        <translation>Rund</translation>
     </message>
     <message>
         <source>Slot</source>
-        <translation type="unfinished">Langloch</translation>
+        <translation>Langloch</translation>
     </message>
     <message>
         <source>Slot length</source>
-        <translation type="unfinished">Langlochlänge</translation>
+        <translation>Langlochlänge</translation>
     </message>
     <message>
         <source>Slot width</source>
-        <translation type="unfinished">Langlochbreite</translation>
+        <translation>Langlochbreite</translation>
     </message>
     <message>
         <source>The finished slot, its round ends counted in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das fertige Langloch, die runden Enden mitgezählt.</translation>
     </message>
     <message>
         <source>Slot turned</source>
-        <translation type="unfinished">Langloch gedreht</translation>
+        <translation>Langloch gedreht</translation>
     </message>
     <message>
         <source>From three o&apos;clock, turning left.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab drei Uhr, linksherum.</translation>
     </message>
     <message>
         <source>Made by</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemacht durch</translation>
     </message>
     <message>
         <source>Burned where it is wide enough for that, or drilled in any case: a burned edge is hard and rough.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebrannt, wo es dafür weit genug ist, oder auf jeden Fall gebohrt: eine Brennkante ist hart und rau.</translation>
     </message>
     <message>
         <source>Burning, if wide enough</source>
-        <translation type="unfinished"></translation>
+        <translation>Brennen, wenn weit genug</translation>
     </message>
     <message>
         <source>Drilling</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohren</translation>
     </message>
     <message>
         <source>Remove hole %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Loch %1 entfernen</translation>
     </message>
     <message>
         <source>Pins %1 and %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Bolzen %1 und %2</translation>
     </message>
     <message>
         <source>%1 to %2, over</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zu %2, außen</translation>
     </message>
     <message>
         <source>%1 to %2, between</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zu %2, innen</translation>
     </message>
     <message>
         <source>Calipers outside both pins, square across. 0.1 mm is good.</source>
-        <translation type="unfinished"></translation>
+        <translation>Messschieber außen an beide Bolzen, rechtwinklig angesetzt. Auf 0,1 mm genau ist gut.</translation>
     </message>
     <message>
         <source>Inside jaws between the two pins, the least that you find.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit den Innenschnäbeln zwischen die beiden Bolzen; das kleinste Maß gilt.</translation>
     </message>
     <message>
         <source>In the way %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Hindernis %1</translation>
     </message>
     <message>
         <source>%1, Ø%2 at %3</source>
         <comment>what stands in the way, how wide, where</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1, Ø%2 bei %3</translation>
     </message>
     <message>
         <source>Room it wants</source>
-        <translation type="unfinished"></translation>
+        <translation>Platzbedarf</translation>
     </message>
     <message>
         <source>Across the stud or boss, and what room it wants besides.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Durchmesser von Stiftschraube oder Auge und dazu der Platz, der rundum frei bleiben muss.</translation>
     </message>
     <message>
         <source>What it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Was es ist</translation>
     </message>
     <message>
         <source>A stud, a boss, a pipe.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Stiftschraube, ein Auge, ein Rohr.</translation>
     </message>
     <message>
         <source>Remove %1</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 entfernen</translation>
     </message>
     <message>
         <source>%1°</source>
-        <translation type="unfinished"></translation>
+        <translation>%1°</translation>
     </message>
     <message>
         <source>Station %1 at %2 carries nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>Station %1 bei %2 trägt nichts</translation>
     </message>
     <message>
         <source>Station %1 at %2, share %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Station %1 bei %2, Anteil %3</translation>
     </message>
     <message>
         <source>Station %1 at %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Station %1 bei %2</translation>
     </message>
     <message>
         <source>Carries</source>
-        <translation type="unfinished"></translation>
+        <translation>Trägt</translation>
     </message>
     <message>
         <source>No: there is a hole, and nothing presses on the plate there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nein: dort ist ein Loch, und nichts drückt auf die Platte.</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished">ja</translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>no, nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>nein, nichts</translation>
     </message>
     <message>
         <source>Its share</source>
-        <translation type="unfinished"></translation>
+        <translation>Ihr Anteil</translation>
     </message>
     <message>
         <source>Beside the others: 1 is as much as they carry, 0.5 half as much, 2 twice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gegenüber den anderen: 1 ist so viel, wie sie tragen, 0,5 die Hälfte, 2 das Doppelte.</translation>
     </message>
     <message>
         <source>Remove station %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Station %1 entfernen</translation>
     </message>
 </context>
 <context>
     <name>pw::gui::PinWords</name>
     <message>
         <source>%1 to %2, over</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zu %2, außen</translation>
     </message>
     <message>
         <source>%1 to %2, between</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 zu %2, innen</translation>
     </message>
     <message>
         <source>Pin circle %1, if the pins divide it evenly. Readings over all neighbours tell whether they do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lochkreis %1, wenn die Bolzen ihn gleichmäßig teilen. Ob sie das tun, sagen Ablesungen über alle Nachbarn.</translation>
     </message>
     <message>
         <source>Pin circle %1. Pin %2 is furthest from an even division: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lochkreis %1. Am weitesten von der gleichmäßigen Teilung liegt Bolzen %2: %3.</translation>
     </message>
     <message>
         <source>%1: %2</source>
         <comment>pin, how far</comment>
-        <translation type="unfinished">%1: %2</translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>From even, each pin: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abweichung von der gleichmäßigen Teilung, je Bolzen: %1.</translation>
     </message>
     <message>
         <source>The reading %1 fits if it was taken between the pins. It is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablesung „%1“ passt, wenn innen zwischen den Bolzen gemessen wurde. Sie bleibt weg.</translation>
     </message>
     <message>
         <source>The reading %1 fits if it was taken over the pins. It is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablesung „%1“ passt, wenn außen über die Bolzen gemessen wurde. Sie bleibt weg.</translation>
     </message>
     <message>
         <source>The reading %1 does not agree, by %2. The others ask for %3. It is left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablesung „%1“ passt um %2 nicht. Die anderen verlangen %3. Sie bleibt weg.</translation>
     </message>
     <message>
         <source>One reading is wrong: %1. Read one more pair to tell which.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Ablesung ist falsch: %1. Welche, zeigt ein weiteres Paar.</translation>
     </message>
     <message>
         <source>The readings do not agree, and no single one is to blame. Are the pins numbered in order? Read them again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablesungen passen nicht zusammen, und keine einzelne ist schuld. Sind die Bolzen der Reihe nach nummeriert? Noch einmal messen.</translation>
     </message>
     <message>
         <source>No reading is to spare, so a slip does not show. Read more pairs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Ablesung ist übrig, ein Versehen fällt also nicht auf. Mehr Paare messen.</translation>
     </message>
     <message>
         <source>The readings agree, to %1 each.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablesungen passen zusammen, jede auf %1.</translation>
     </message>
     <message>
         <source>The pins are taken to lie on one circle. Every second pair read as well gives each its own place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Angenommen ist, dass die Bolzen auf einem Kreis liegen. Jedes zweite Paar dazu gemessen gibt jedem seinen eigenen Platz.</translation>
     </message>
     <message>
         <source>One pin is %1 across, worked out from both kinds of readings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Bolzen ist %1 dick, aus beiden Arten von Ablesungen berechnet.</translation>
     </message>
     <message>
         <source>That is no more than the cutting may be off: one even circle serves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist nicht mehr, als das Schneiden danebenliegen darf: ein gleichmäßiger Kreis genügt.</translation>
     </message>
     <message>
         <source>That is more than the cutting may be off: give each pin its own place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist mehr, als das Schneiden danebenliegen darf: jedem Bolzen seinen eigenen Platz geben.</translation>
     </message>
     <message>
         <source>This may be the one that does not agree.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vielleicht ist es diese, die nicht passt.</translation>
     </message>
     <message>
         <source>Does not agree, by %1. The others ask for %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Passt um %1 nicht. Die anderen verlangen %2.</translation>
     </message>
 </context>
 <context>
     <name>pw::gui::PlanActions</name>
     <message>
         <source>Plate across</source>
-        <translation type="unfinished">Plattendurchmesser</translation>
+        <translation>Plattendurchmesser</translation>
     </message>
     <message>
         <source>Plate length</source>
-        <translation type="unfinished">Plattenlänge</translation>
+        <translation>Plattenlänge</translation>
     </message>
     <message>
         <source>Plate width</source>
-        <translation type="unfinished">Plattenbreite</translation>
+        <translation>Plattenbreite</translation>
     </message>
     <message>
         <source>Bore</source>
-        <translation type="unfinished">Bohrung</translation>
+        <translation>Bohrung</translation>
     </message>
     <message>
         <source>Pin circle</source>
-        <translation type="unfinished">Lochkreis</translation>
+        <translation>Lochkreis</translation>
     </message>
     <message>
         <source>Access holes</source>
-        <translation type="unfinished">Montagelöcher</translation>
+        <translation>Montagelöcher</translation>
     </message>
     <message>
         <source>First station&apos;s angle</source>
-        <translation type="unfinished">Winkel der ersten Station</translation>
+        <translation>Winkel der ersten Station</translation>
     </message>
     <message>
         <source>Hole %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Loch %1</translation>
     </message>
     <message>
         <source>Hole %1 across</source>
-        <translation type="unfinished"></translation>
+        <translation>Loch %1, Durchmesser</translation>
     </message>
     <message>
         <source>Corner %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecke %1</translation>
     </message>
     <message>
         <source>Station %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Station %1</translation>
     </message>
     <message>
         <source>In the way %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Hindernis %1</translation>
     </message>
     <message>
         <source>In the way %1, room</source>
-        <translation type="unfinished"></translation>
+        <translation>Hindernis %1, Platzbedarf</translation>
     </message>
     <message>
         <source>Remove hole %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Loch %1 entfernen</translation>
     </message>
     <message>
         <source>Remove what stands in the way, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Hindernis %1 entfernen</translation>
     </message>
     <message>
         <source>Remove corner %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecke %1 entfernen</translation>
     </message>
     <message>
         <source>Remove station %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Station %1 entfernen</translation>
     </message>
     <message>
         <source>Add a corner here</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier eine Ecke dazu</translation>
     </message>
     <message>
         <source>Add a hole here</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier ein Loch dazu</translation>
     </message>
     <message>
         <source>Add a station here</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier eine Station dazu</translation>
     </message>
     <message>
         <source>Something stands in the way here</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier steht etwas im Weg</translation>
     </message>
 </context>
 <context>
@@ -7125,32 +7247,32 @@
     </message>
     <message>
         <source>cut</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnitt</translation>
     </message>
     <message>
         <source>on to it and off it</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschnitt und Auslauf</translation>
     </message>
     <message>
         <source>torch off</source>
-        <translation type="unfinished"></translation>
+        <translation>Brenner aus</translation>
     </message>
     <message>
         <source>%1: arrow keys move it</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: die Pfeiltasten verschieben es</translation>
     </message>
     <message>
         <source>%1 right, %2 up</source>
         <comment>a place on the plan</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 nach rechts, %2 nach oben</translation>
     </message>
     <message>
         <source>Tab goes from part to part, the arrow keys change or move it by one step, Delete takes it out, the menu key adds. F shows it all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tab geht von Teil zu Teil, die Pfeiltasten ändern oder verschieben es um einen Schritt, Entf nimmt es heraus, die Menütaste fügt hinzu. F zeigt alles.</translation>
     </message>
     <message>
         <source>Cut path</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnittbahn</translation>
     </message>
 </context>
 <context>
@@ -7587,54 +7709,54 @@
     </message>
     <message>
         <source>%1 of them carry</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 davon tragen</translation>
     </message>
     <message>
         <source>No other holes, nothing in the way</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine weiteren Löcher, nichts im Weg</translation>
     </message>
     <message>
         <source>Other holes: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Weitere Löcher: %1</translation>
     </message>
     <message>
         <source>In the way: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Weg: %1</translation>
     </message>
     <message>
         <source>Other holes: %1, in the way: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Weitere Löcher: %1, im Weg: %2</translation>
     </message>
     <message>
         <source>polygon, %1 corners</source>
-        <translation type="unfinished"></translation>
+        <translation>Vieleck, %1 Ecken</translation>
     </message>
 </context>
 <context>
     <name>pw::gui::SpringWords</name>
     <message>
         <source>It rises by about %1, a guess. A second reading at another length settles it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Federrate etwa %1, geschätzt. Eine zweite Ablesung bei anderer Länge klärt es.</translation>
     </message>
     <message>
         <source>It rises by %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Federrate %1.</translation>
     </message>
     <message>
         <source>Built in, at %1, it pushes with %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingebaut, bei %1, drückt sie mit %2.</translation>
     </message>
     <message>
         <source>Squeezed %1 further it pushes with %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Um %1 weiter zusammengedrückt, drückt sie mit %2.</translation>
     </message>
     <message>
         <source>Readings %1 and %2 are at one length and differ. Check both.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablesungen %1 und %2 gelten für dieselbe Länge und sind verschieden. Beide prüfen.</translation>
     </message>
     <message>
         <source>Readings %1 and %2 cannot both be right: shorter, it must push harder. Are the lengths changed round?</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablesungen %1 und %2 können nicht beide stimmen: kürzer muss die Feder stärker drücken. Sind die Längen vertauscht?</translation>
     </message>
 </context>
 <context>
@@ -7700,27 +7822,27 @@
     <name>pw::gui::ToolDialog</name>
     <message>
         <source>Try a tool you have</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorhandenes Werkzeug versuchen</translation>
     </message>
     <message>
         <source>The tool&apos;s own figures. The job that is open stays as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Angaben des Werkzeugs selbst. Der geöffnete Auftrag bleibt, wie er ist.</translation>
     </message>
     <message>
         <source>Take the tool from its own job…</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkzeug aus seinem eigenen Auftrag nehmen…</translation>
     </message>
     <message>
         <source>It could not be worked out: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ließ sich nicht ausrechnen: %1</translation>
     </message>
     <message>
         <source>Working it out.</source>
-        <translation type="unfinished">Wird gerechnet.</translation>
+        <translation>Wird gerechnet.</translation>
     </message>
     <message>
         <source>It does not go on this part.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es passt nicht auf dieses Teil.</translation>
     </message>
 </context>
 <context>
@@ -8071,32 +8193,568 @@ Die Datei wird das sichtbar tragen.</translation>
         <translation>%1 wurde nicht geschrieben: %2</translation>
     </message>
     <message>
-        <source>Cut file</source>
-        <translation>Schneiddatei</translation>
-    </message>
-    <message>
-        <source>Drawing or program for the table (*.dxf *.svg *.ngc)</source>
-        <translation>Zeichnung oder Programm für den Tisch (*.dxf *.svg *.ngc)</translation>
-    </message>
-    <message>
-        <source>Solid</source>
-        <translation>Volumen</translation>
-    </message>
-    <message>
-        <source>Solid (*.step *.stp)</source>
-        <translation>Volumenmodell (*.step *.stp)</translation>
-    </message>
-    <message>
         <source>Try a tool you have…</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorhandenes Werkzeug versuchen…</translation>
     </message>
     <message>
         <source>New here? The help walks through a first job, figure by figure. F1 opens it at any time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Neu hier? Die Hilfe geht einen ersten Auftrag durch, Angabe für Angabe. F1 öffnet sie jederzeit.</translation>
     </message>
     <message>
         <source>A first job</source>
-        <translation type="unfinished">Ein erster Auftrag</translation>
+        <translation>Ein erster Auftrag</translation>
+    </message>
+    <message>
+        <source>the printer does not take it</source>
+        <translation>der Drucker nimmt es nicht an</translation>
+    </message>
+    <message>
+        <source>Other plates on the same piece</source>
+        <translation>Weitere Platten auf demselben Stück</translation>
+    </message>
+    <message>
+        <source>Write</source>
+        <translation>Schreiben</translation>
+    </message>
+    <message>
+        <source>Print the paper template…</source>
+        <translation>Papierschablone drucken…</translation>
+    </message>
+    <message>
+        <source>Several plates from one piece…</source>
+        <translation>Mehrere Platten aus einem Stück…</translation>
+    </message>
+    <message>
+        <source>Several plates from one piece</source>
+        <translation>Mehrere Platten aus einem Stück</translation>
+    </message>
+    <message>
+        <source>How many of this plate?</source>
+        <translation>Wie viele von dieser Platte?</translation>
+    </message>
+    <message>
+        <source>How large is the piece? Type it like 300 x 400 mm or 12 in x 20 in.</source>
+        <translation>Wie groß ist das Stück? Zum Beispiel 300 x 400 mm oder 12 in x 20 in eingeben.</translation>
+    </message>
+    <message>
+        <source>Not a number of plates. Type it like 2.</source>
+        <translation>Keine Anzahl von Platten. Zum Beispiel 2 eingeben.</translation>
+    </message>
+    <message>
+        <source>%1 has figures to mend; open it first.</source>
+        <translation>In %1 sind Angaben zu berichtigen; erst öffnen.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Drucken</translation>
+    </message>
+    <message>
+        <source>Not printed: %1</source>
+        <translation>Nicht gedruckt: %1</translation>
+    </message>
+</context>
+<context>
+    <name>pw::paper::Paper</name>
+    <message>
+        <source>A–A</source>
+        <translation>A–A</translation>
+    </message>
+    <message>
+        <source>%1 thick</source>
+        <translation>%1 dick</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>stop here, thread dry</source>
+        <translation>hier Schluss, Gewinde trocken</translation>
+    </message>
+    <message>
+        <source>stop here, thread oiled</source>
+        <translation>hier Schluss, Gewinde geölt</translation>
+    </message>
+    <message>
+        <source>stop here, moly on the thread</source>
+        <translation>hier Schluss, Molypaste am Gewinde</translation>
+    </message>
+    <message>
+        <source>Hole centres, inch</source>
+        <translation>Lochmitten, Zoll</translation>
+    </message>
+    <message>
+        <source>Hole centres, mm</source>
+        <translation>Lochmitten, mm</translation>
+    </message>
+    <message>
+        <source>hole</source>
+        <translation>Loch</translation>
+    </message>
+    <message>
+        <source>from left</source>
+        <translation>von links</translation>
+    </message>
+    <message>
+        <source>from foot</source>
+        <translation>von unten</translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation>Maß</translation>
+    </message>
+    <message>
+        <source>Set the dividers</source>
+        <translation>Zirkel einstellen</translation>
+    </message>
+    <message>
+        <source>pin circle, radius</source>
+        <translation>Lochkreis, Radius</translation>
+    </message>
+    <message>
+        <source>hole to next hole</source>
+        <translation>Loch zum nächsten</translation>
+    </message>
+    <message>
+        <source>hole to next but one</source>
+        <translation>Loch zum übernächsten</translation>
+    </message>
+    <message>
+        <source>hole to opposite hole</source>
+        <translation>Loch zum gegenüber</translation>
+    </message>
+    <message>
+        <source>bore to hole %1</source>
+        <translation>Bohrung zu Loch %1</translation>
+    </message>
+    <message>
+        <source>rim, radius</source>
+        <translation>Rand, Radius</translation>
+    </message>
+    <message>
+        <source>Make them</source>
+        <translation>So fertigen</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>Drill up: %1.</source>
+        <translation>Stufenweise bohren: %1.</translation>
+    </message>
+    <message>
+        <source>Holes first, then the rim. Holes true to %1.</source>
+        <translation>Erst die Löcher, dann der Rand. Löcher auf %1 genau.</translation>
+    </message>
+    <message>
+        <source>Make %1 plates alike.</source>
+        <translation>%1 gleiche Platten fertigen.</translation>
+    </message>
+    <message>
+        <source>most load</source>
+        <translation>größte Last</translation>
+    </message>
+    <message>
+        <source>stop here, on the gauge</source>
+        <translation>hier Schluss, am Manometer</translation>
+    </message>
+    <message>
+        <source>Stamp this on the plate</source>
+        <translation>Auf der Platte einprägen</translation>
+    </message>
+    <message>
+        <source>Nothing to stamp: do not use</source>
+        <translation>Nichts einprägen: nicht benutzen</translation>
+    </message>
+    <message>
+        <source>The tool is good for %1 where it stops.</source>
+        <translation>Das Werkzeug ist gut für %1, wo Schluss ist.</translation>
+    </message>
+    <message>
+        <source>This job takes %1.</source>
+        <translation>Dieser Auftrag braucht %1.</translation>
+    </message>
+    <message>
+        <source>Prove it once</source>
+        <translation>Einmal prüfen</translation>
+    </message>
+    <message>
+        <source>Load it to %1.</source>
+        <translation>Bis %1 belasten.</translation>
+    </message>
+    <message>
+        <source>On solid packing, no springs: load it to %1.</source>
+        <translation>Auf festen Unterlagen, ohne Federn: bis %1 belasten.</translation>
+    </message>
+    <message>
+        <source>Load it to %1, about %2 on the wrench.</source>
+        <translation>Bis %1 belasten, etwa %2 am Schlüssel.</translation>
+    </message>
+    <message>
+        <source>On solid packing, no springs: load it to %1, about %2 on the wrench.</source>
+        <translation>Auf festen Unterlagen, ohne Federn: bis %1 belasten, etwa %2 am Schlüssel.</translation>
+    </message>
+    <message>
+        <source>A dial from %1 off the middle to the rim reads %2, and goes back to within %3. If it stays bent, scrap it.</source>
+        <translation>Eine Messuhr von %1 neben der Mitte zum Rand zeigt %2 und geht bis auf %3 zurück. Bleibt die Platte krumm, verschrotten.</translation>
+    </message>
+    <message>
+        <source>The plate as a gauge</source>
+        <translation>Die Platte als Kraftmesser</translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation>Last</translation>
+    </message>
+    <message>
+        <source>dial</source>
+        <translation>Messuhr</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Checks, weakest first</source>
+        <translation>Prüfungen, schwächste zuerst</translation>
+    </message>
+    <message>
+        <source>wanted</source>
+        <translation>verlangt</translation>
+    </message>
+    <message>
+        <source>To set up</source>
+        <translation>Aufsetzen</translation>
+    </message>
+    <message>
+        <source>To squeeze</source>
+        <translation>Niederdrücken</translation>
+    </message>
+    <message>
+        <source>To pull</source>
+        <translation>Abziehen</translation>
+    </message>
+    <message>
+        <source>To let up</source>
+        <translation>Ablassen</translation>
+    </message>
+    <message>
+        <source>Keepers out</source>
+        <translation>Keile heraus</translation>
+    </message>
+    <message>
+        <source>Keepers in</source>
+        <translation>Keile drin</translation>
+    </message>
+    <message>
+        <source>Do not pull with this tool.</source>
+        <translation>Mit diesem Werkzeug nicht abziehen.</translation>
+    </message>
+    <message>
+        <source>Do not squeeze with this plate.</source>
+        <translation>Mit dieser Platte nicht niederdrücken.</translation>
+    </message>
+    <message>
+        <source>Turns and torque</source>
+        <translation>Umdrehungen und Drehmoment</translation>
+    </message>
+    <message>
+        <source>turns</source>
+        <translation>Umdr.</translation>
+    </message>
+    <message>
+        <source>torque</source>
+        <translation>Drehmoment</translation>
+    </message>
+    <message>
+        <source>Thread in hand</source>
+        <translation>Gewinde übrig</translation>
+    </message>
+    <message>
+        <source>to the end</source>
+        <translation>bis zum Ende</translation>
+    </message>
+    <message>
+        <source>to the shank</source>
+        <translation>bis zum Schaft</translation>
+    </message>
+    <message>
+        <source>The screw needs at least %1 of thread.</source>
+        <translation>Die Spindel braucht mindestens %1 Gewinde.</translation>
+    </message>
+    <message>
+        <source>Log of uses</source>
+        <translation>Einsätze</translation>
+    </message>
+    <message>
+        <source>Straight edge and dial before each use. Retire the plate when its flatness has drifted %1.</source>
+        <translation>Vor jedem Einsatz Haarlineal und Messuhr. Die Platte ausmustern, wenn sich ihre Ebenheit um %1 verändert hat.</translation>
+    </message>
+    <message>
+        <source>date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>used on</source>
+        <translation>gebraucht an</translation>
+    </message>
+    <message>
+        <source>most torque or dial</source>
+        <translation>größtes Moment, Messuhr</translation>
+    </message>
+    <message>
+        <source>zero reading</source>
+        <translation>Nullanzeige</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>von</translation>
+    </message>
+    <message>
+        <source>Taken for granted</source>
+        <translation>Vorausgesetzt</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>Puller plate, %1, %2</source>
+        <translation>Abzieherplatte, %1, %2</translation>
+    </message>
+    <message>
+        <source>Compressor plate, %1, %2</source>
+        <translation>Druckplatte, %1, %2</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation>aus %1</translation>
+    </message>
+    <message>
+        <source>weighs %1</source>
+        <translation>wiegt %1</translation>
+    </message>
+    <message>
+        <source>inch</source>
+        <translation>Zoll</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>Drawn 1:%1, sizes in %2. Measure from the two thick edges of the piece.</source>
+        <translation>Gezeichnet 1:%1, Maße in %2. Von den zwei dicken Kanten des Stücks aus messen.</translation>
+    </message>
+    <message>
+        <source>Drawn 1:%1, sizes in %2. Measure from the thick edges, which touch the rim.</source>
+        <translation>Gezeichnet 1:%1, Maße in %2. Von den dicken Kanten aus messen, die den Rand berühren.</translation>
+    </message>
+    <message>
+        <source>Measure this first</source>
+        <translation>Zuerst das nachmessen</translation>
+    </message>
+    <message>
+        <source>100 mm</source>
+        <translation>100 mm</translation>
+    </message>
+    <message>
+        <source>4 in</source>
+        <translation>4 in</translation>
+    </message>
+    <message>
+        <source>100 mm must be 100 mm and 4 in be 4 in, by a steel rule. If not, print at 100 %.</source>
+        <translation>100 mm müssen 100 mm sein und 4 in müssen 4 in sein, am Stahlmaß. Sonst mit 100 % drucken.</translation>
+    </message>
+    <message>
+        <source>sheet %1 lies on here</source>
+        <translation>hier liegt Blatt %1 auf</translation>
+    </message>
+    <message>
+        <source>cut here</source>
+        <translation>hier schneiden</translation>
+    </message>
+    <message>
+        <source>sheet %1 of %2: row %3 of %4, column %5 of %6</source>
+        <translation>Blatt %1 von %2: Reihe %3 von %4, Spalte %5 von %6</translation>
+    </message>
+    <message>
+        <source>one sheet</source>
+        <translation>ein Blatt</translation>
+    </message>
+    <message>
+        <source>bore</source>
+        <translation>Bohrung</translation>
+    </message>
+    <message>
+        <source>hole %1</source>
+        <translation>Loch %1</translation>
+    </message>
+    <message>
+        <source>rim</source>
+        <translation>Rand</translation>
+    </message>
+    <message>
+        <source>mill %1</source>
+        <translation>fräsen: %1</translation>
+    </message>
+    <message>
+        <source>burn %1</source>
+        <translation>brennen: %1</translation>
+    </message>
+    <message>
+        <source>mill to the line</source>
+        <translation>bis zur Linie fräsen</translation>
+    </message>
+    <message>
+        <source>burn to the line</source>
+        <translation>bis zur Linie brennen</translation>
+    </message>
+    <message>
+        <source>drill %1, tap %2</source>
+        <translation>bohren: %1, Gewinde %2</translation>
+    </message>
+    <message>
+        <source>drill %1</source>
+        <translation>bohren: %1</translation>
+    </message>
+    <message>
+        <source>open to the rim</source>
+        <translation>zum Rand offen</translation>
+    </message>
+    <message>
+        <source>Plate without a title</source>
+        <translation>Platte ohne Titel</translation>
+    </message>
+    <message>
+        <source>%1 thick, %2, %3.</source>
+        <translation>%1 dick, %2, %3.</translation>
+    </message>
+    <message>
+        <source>One plate of %1.</source>
+        <translation>Eine von %1 Platten.</translation>
+    </message>
+    <message>
+        <source>Full size.</source>
+        <translation>Maßstab 1:1.</translation>
+    </message>
+    <message>
+        <source>Hold it to the part before you cut, the holes cut out of the paper. Go: every bolt stands in the middle of its hole. No-go: one does not; measure again. Then glue it down and punch every dot through the paper.</source>
+        <translation>Vor dem Schneiden ans Teil halten, die Löcher aus dem Papier geschnitten. Gut: jede Schraube steht mitten in ihrem Loch. Ausschuss: eine nicht; neu messen. Dann aufkleben und jeden Punkt durch das Papier ankörnen.</translation>
+    </message>
+    <message>
+        <source>Hang it on the pins before you cut, the holes cut out of the paper. Go: every pin stands in the middle of its hole. No-go: one does not; measure again. Then glue it down and punch every dot through the paper.</source>
+        <translation>Vor dem Schneiden auf die Bolzen hängen, die Löcher aus dem Papier geschnitten. Gut: jeder Bolzen steht mitten in seinem Loch. Ausschuss: einer nicht; neu messen. Dann aufkleben und jeden Punkt durch das Papier ankörnen.</translation>
+    </message>
+    <message>
+        <source>%1, one sheet. Print at 100 %, not fitted to the page, and measure the ruler first.</source>
+        <translation>%1, ein Blatt. Mit 100 % drucken, nicht an die Seite angepasst, und zuerst das Lineal nachmessen.</translation>
+    </message>
+    <message>
+        <source>%1, %2 sheets: %3 down, %4 across. Print at 100 %, not fitted to the page, and measure the ruler on every sheet first.</source>
+        <translation>%1, %2 Blätter: %3 untereinander, %4 nebeneinander. Mit 100 % drucken, nicht an die Seite angepasst, und zuerst auf jedem Blatt das Lineal nachmessen.</translation>
+    </message>
+    <message>
+        <source>Cut each sheet at its dashed left and upper line and lay it on the one before, the diamonds closed.</source>
+        <translation>Jedes Blatt an seiner gestrichelten linken und oberen Linie schneiden und so auf das vorige legen, dass sich die Rauten schließen.</translation>
+    </message>
+    <message>
+        <source>not written: at full size this takes %1 sheets of %2, more than %3; lay it out by its figures instead</source>
+        <translation>nicht geschrieben: in wahrer Größe braucht das %1 Blätter %2, mehr als %3; stattdessen nach den Maßen anreißen</translation>
+    </message>
+    <message>
+        <source>%1, one page.</source>
+        <translation>%1, eine Seite.</translation>
+    </message>
+    <message>
+        <source>%1, %2 pages.</source>
+        <translation>%1, %2 Seiten.</translation>
+    </message>
+    <message>
+        <source>Rim %1.</source>
+        <translation>Rand %1.</translation>
+    </message>
+    <message>
+        <source>Pin circle %1.</source>
+        <translation>Lochkreis %1.</translation>
+    </message>
+    <message>
+        <source>Dividers, hole to next: %1.</source>
+        <translation>Zirkel, Loch zum nächsten: %1.</translation>
+    </message>
+    <message>
+        <source>DO NOT USE: %1</source>
+        <translation>NICHT BENUTZEN: %1</translation>
+    </message>
+    <message>
+        <source>not written: this program has no type to write with</source>
+        <translation>nicht geschrieben: diesem Programm fehlt die Schrift zum Schreiben</translation>
+    </message>
+    <message>
+        <source>not a kind of paper this version writes; name it like plate.pdf</source>
+        <translation>keine Art Papier, die diese Version schreibt; nennen wie plate.pdf</translation>
+    </message>
+    <message>
+        <source>January</source>
+        <translation>Januar</translation>
+    </message>
+    <message>
+        <source>February</source>
+        <translation>Februar</translation>
+    </message>
+    <message>
+        <source>March</source>
+        <translation>März</translation>
+    </message>
+    <message>
+        <source>April</source>
+        <translation>April</translation>
+    </message>
+    <message>
+        <source>May</source>
+        <translation>Mai</translation>
+    </message>
+    <message>
+        <source>June</source>
+        <translation>Juni</translation>
+    </message>
+    <message>
+        <source>July</source>
+        <translation>Juli</translation>
+    </message>
+    <message>
+        <source>August</source>
+        <translation>August</translation>
+    </message>
+    <message>
+        <source>September</source>
+        <translation>September</translation>
+    </message>
+    <message>
+        <source>October</source>
+        <translation>Oktober</translation>
+    </message>
+    <message>
+        <source>November</source>
+        <translation>November</translation>
+    </message>
+    <message>
+        <source>December</source>
+        <translation>Dezember</translation>
+    </message>
+    <message>
+        <source>%1 %2 %3</source>
+        <comment>a date: day, month, year</comment>
+        <translation>%1. %2 %3</translation>
+    </message>
+    <message>
+        <source>unknown scrap</source>
+        <translation>unbekannter Schrott</translation>
     </message>
 </context>
 </TS>

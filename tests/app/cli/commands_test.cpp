@@ -2,10 +2,12 @@
 
 #include "core/jobfile/json.h"
 #include "core/util/write_file.h"
+#include "tests/support/run.h"
 
 #include <filesystem>
 #include <fstream>
 #include <gtest/gtest.h>
+#include <regex>
 #include <sstream>
 
 using namespace pw;
@@ -292,6 +294,31 @@ TEST_F(Commands, TheShopSheetIsAPdfAndOnlyWrittenAnywayWhereThePlateSets) {
     EXPECT_EQ(filesIn(), 1);
     EXPECT_EQ(run({"sheet", sample("mill_lane_six_pin_thin"), "-o", path("thin.pdf"), "--anyway"}).status, 0);
     EXPECT_EQ(filesIn(), 2);
+}
+
+TEST_F(Commands, TheSheetIsWrittenInTheLanguageThatIsAskedForAndNothingAfterIt) {
+    const std::string job = sample("mill_lane_six_pin");
+    const auto words = [&](const std::string& pdf) {
+        return pw::testing::run("pdftotext -layout '" + pdf + "' -").output;
+    };
+    const Outcome german = run({"sheet", job, "-o", path("de.pdf"), "--language", "de"});
+    EXPECT_EQ(german.status, 0) << german.err;
+    EXPECT_TRUE(german.out.starts_with("hält: ")) << german.out;
+    const std::string sheet = words(path("de.pdf"));
+    for (const char* word : {"hält", "Zirkel einstellen", "unbekannter Schrott", "Bohrung ",
+                             "Lochkreis, Radius", "Auf der Platte einprägen", "Seite 1 von"})
+        EXPECT_NE(sheet.find(word), std::string::npos) << word << "\n" << sheet;
+    for (const char* word : {"holds", "Set the dividers", " page ", "Taken for granted"})
+        EXPECT_EQ(sheet.find(word), std::string::npos) << word << "\n" << sheet;
+    // Half a pin circle of 101 mm, to a tenth, with the mark of the language.
+    EXPECT_FALSE(std::regex_search(sheet, std::regex("[0-9]\\.[0-9] "))) << sheet;
+
+    EXPECT_TRUE(run({"sheet", job, "-o", path("en.pdf")}).out.starts_with("holds: "));
+    EXPECT_NE(words(path("en.pdf")).find("Set the dividers"), std::string::npos);
+    const Outcome none = run({"sheet", job, "-o", path("none.pdf"), "--language", "xx"});
+    EXPECT_EQ(none.status, 2);
+    EXPECT_NE(none.err.find("There are: en, de"), std::string::npos) << none.err;
+    EXPECT_FALSE(std::filesystem::exists(path("none.pdf")));
 }
 
 TEST_F(Commands, TheTemplatesPaperFollowsTheJobsUnitOrWhatIsAsked) {
