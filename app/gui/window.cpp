@@ -1,7 +1,9 @@
 #include "app/gui/window.h"
 
 #include "app/engine/mend.h"
+#include "app/engine/rack.h"
 #include "app/engine/several.h"
+#include "app/gui/document/rack_shelf.h"
 #include "app/gui/help/help_pages.h"
 #include "app/gui/help/help_window.h"
 #include "app/gui/job_files.h"
@@ -65,7 +67,8 @@ void dressMenus(QWidget& window) {
 
 Window::Window(Engine engine, Questions questions)
     : m_engine(std::move(engine)), m_questions(std::move(questions)), m_document(new Document(this)),
-      m_checker(new Checker(m_engine.check, m_engine.mend, this)), m_units(settings::unitSystem()),
+      m_shelf(new RackShelf(*m_document, this)), m_checker(new Checker(checkOnPiece(), mendOnPiece(), this)),
+      m_units(settings::unitSystem()),
       m_systemDark(QApplication::palette().color(QPalette::Window).lightness() < 128),
       m_menu(new QMenu(this)), m_splitter(new QSplitter(Qt::Horizontal, this)) {
     setAcceptDrops(true);
@@ -101,11 +104,17 @@ Window::Window(Engine engine, Questions questions)
     m_splitter->setStretchFactor(2, 0);
     connect(m_splitter, &QSplitter::splitterMoved, this, [this] { m_columnsPlaced = true; });
 
+    connect(m_shelf, &RackShelf::changed, this, &Window::rackChanged);
     connect(m_document, &Document::changed, this, &Window::jobChanged);
     connect(m_document, &Document::fileChanged, this, &Window::fileChanged);
     connect(&m_document->undoStack(), &QUndoStack::indexChanged, this, &Window::fileChanged);
     connect(m_checker, &Checker::answered, this, &Window::answer);
-    connect(m_files, &JobFiles::opened, m_plan, &PlanView::fit);
+    connect(m_files, &JobFiles::opened, this, [this] {
+        m_plan->fit();
+        // In the figures it stands where it was typed; one that comes with a file is in nobody's sight.
+        if (!m_shelf->rackTrouble().isEmpty())
+            m_notice->say(m_shelf->rackTrouble());
+    });
     m_plan->setBusyTest([this] { return m_checker->isBusy(); });
     connect(m_checker, &Checker::answered, m_plan, &PlanView::takePending);
     connect(m_checker, &Checker::failed, m_plan, &PlanView::takePending);
@@ -153,6 +162,7 @@ Window::Window(Engine engine, Questions questions)
 }
 
 Window::~Window() {
+    delete m_checker; // its thread asks the shelf
     // The undo stack says that it is clean when it goes: that is not the job being saved.
     m_document->blockSignals(true);
     m_document->undoStack().blockSignals(true);
@@ -385,6 +395,33 @@ void Window::jobChanged() {
         m_notice->say({});
     checkNow();
     fileChanged();
+}
+
+CheckFunction Window::checkOnPiece() const {
+    return
+        [check = m_engine.check, shelf = m_shelf](const job::Job& job, const engine::CheckOptions& options) {
+            engine::Report report = check(job, options);
+            if (const auto rack = shelf->reading(); rack && job.piece)
+                if (const auto under = engine::pieceUnder(job, *rack))
+                    engine::addStockFit(report, *under);
+            return report;
+        };
+}
+
+MendFunction Window::mendOnPiece() const {
+    if (!m_engine.mend)
+        return {};
+    return [mend = m_engine.mend](const job::Job& job, const engine::Report& report,
+                                  const engine::CheckOptions& options) {
+        // No other steel or thickness puts the plate where it fits on its piece.
+        return report.weakest == "stock.fit" ? std::vector<engine::Change>() : mend(job, report, options);
+    };
+}
+
+void Window::rackChanged() {
+    m_plan->setPiece(m_shelf->stock());
+    m_figures->setRack({m_shelf->reading(), m_shelf->rackTrouble(), m_shelf->pieceTrouble()});
+    checkNow();
 }
 
 void Window::checkNow() {
@@ -626,8 +663,10 @@ void Window::printPreview(bool asTemplate) {
 }
 
 bool Window::event(QEvent* event) {
-    if (event->type() == QEvent::WindowActivate)
+    if (event->type() == QEvent::WindowActivate) {
         m_files->look();
+        m_shelf->look();
+    }
     return QWidget::event(event);
 }
 

@@ -25,6 +25,7 @@ class HelpWindow;
 class JobFiles;
 class NoticeBar;
 class LowerStrip;
+class RackShelf;
 struct PrintJob;
 class PlanView;
 class Preferences;
@@ -106,6 +107,10 @@ private:
     void jobChanged();
     void fileChanged();
     void checkNow();
+    void rackChanged();
+    /// The engine's answers with what the rack says about them.
+    CheckFunction checkOnPiece() const;
+    MendFunction mendOnPiece() const;
     void answer(quint64 revision, std::shared_ptr<const engine::Report> report);
     void mend(const engine::Change& change);
     void startNew(jobfile::Tree tree);
@@ -118,6 +123,7 @@ private:
     Engine m_engine;
     Questions m_questions;
     Document* m_document;
+    RackShelf* m_shelf;
     Checker* m_checker;
     std::shared_ptr<const engine::Report> m_report;
     quint64 m_reportRevision = 0;

@@ -74,6 +74,7 @@ public:
     static FieldGroup hub(const Tree& tree);
     static FieldGroup grip(const Tree& tree);
     static FieldGroup steel();
+    static FieldGroup piece();
     static FieldGroup holes();
     static FieldGroup centre(const Tree& tree);
     static FieldGroup ram(const Tree& tree);

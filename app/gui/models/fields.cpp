@@ -37,9 +37,9 @@ LoadSource loadSource(const Tree& tree) {
 std::vector<FieldGroup> fieldGroups(const Tree& tree) {
     return {FieldWords::squeezed(tree), FieldWords::stations(tree), FieldWords::load(tree),
             FieldWords::hub(tree),      FieldWords::grip(tree),     FieldWords::steel(),
-            FieldWords::holes(),        FieldWords::centre(tree),   FieldWords::ram(tree),
-            FieldWords::back(),         FieldWords::heat(),         FieldWords::cutting(),
-            FieldWords::wanted()};
+            FieldWords::piece(),        FieldWords::holes(),        FieldWords::centre(tree),
+            FieldWords::ram(tree),      FieldWords::back(),         FieldWords::heat(),
+            FieldWords::cutting(),      FieldWords::wanted()};
 }
 
 SpringFields springFields(const Tree& tree, std::size_t index) {
@@ -63,6 +63,8 @@ std::string groupOf(const Tree& tree, const std::string& path) {
         return "hub";
     if (path.starts_with("screw") || path.starts_with("centre"))
         return "centre";
+    if (path.starts_with("piece"))
+        return "piece";
     if (path.starts_with("plate"))
         return "steel";
     return {};

@@ -70,6 +70,8 @@ enum class PlanPart {
     Station,      ///< one that is placed by itself
     Obstacle,     ///< what stands in the way: where
     ObstacleSize, ///< and how wide
+    Piece,        ///< the piece of steel under the plate: where it lies
+    PieceTurn,    ///< and how it is turned
 };
 
 struct Field {
@@ -98,8 +100,8 @@ struct Field {
 };
 
 struct FieldGroup {
-    /// "squeezed", "stations", "load", "hub", "grip", "steel", "holes", "centre", "ram", "back", "heat",
-    /// "cutting", "wanted"
+    /// "squeezed", "stations", "load", "hub", "grip", "steel", "piece", "holes", "centre", "ram", "back",
+    /// "heat", "cutting", "wanted"
     std::string id;
     QString title;
     std::vector<Field> fields;

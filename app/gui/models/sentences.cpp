@@ -190,6 +190,20 @@ public:
         return parts.join(QStringLiteral(", "));
     }
 
+    QString piece() const {
+        if (!job.piece || job.piece->name.empty())
+            return job.rack.empty() ? tr("No piece chosen")
+                                    : tr("No piece chosen from %1").arg(QString::fromStdString(job.rack));
+        const QString name = QString::fromStdString(job.piece->name);
+        if (!job.piece->at)
+            return name;
+        const QString x = length(job.piece->at->x), y = length(job.piece->at->y);
+        if (!job.piece->turn || job.piece->turn->degree() == 0)
+            return tr("%1, middle at %2, %3").arg(name, x, y);
+        return tr("%1, middle at %2, %3, turned %4°")
+            .arg(name, x, y, local(units::number(job.piece->turn->degree(), 4)));
+    }
+
     QString centre() const {
         QStringList parts;
         if (job.screw && !job.screw->thread.empty())
@@ -261,6 +275,8 @@ QString groupSentence(const std::string& group, const jobfile::Tree& tree, const
         return words.heat();
     if (group == "steel")
         return words.steel();
+    if (group == "piece")
+        return words.piece();
     if (group == "holes")
         return words.holes();
     if (group == "centre")

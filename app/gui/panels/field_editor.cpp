@@ -49,6 +49,12 @@ FieldEditor::FieldEditor(Document& document, Field field, FieldFlow& flow, QObje
     m_flow.addField(m_box, m_field.wide);
 }
 
+void FieldEditor::reword(Field field) {
+    if (field.choices != m_field.choices)
+        m_box->setChoices({field.choices.begin(), field.choices.end()});
+    m_field = std::move(field);
+}
+
 void FieldEditor::focus() {
     m_box->focusTarget()->setFocus(Qt::OtherFocusReason);
 }

@@ -27,6 +27,8 @@ public:
     void refresh(const engine::Report* report);
     /// Needed and not there, or typed and not understood.
     bool wantsAttention() const;
+    /// The same field, with other choices or another remark; shown at the next refresh().
+    void reword(Field field);
     void focus();
 
     static bool isNeeded(const Field& field, const Document& document, const engine::Report* report,

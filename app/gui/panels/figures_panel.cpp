@@ -143,6 +143,11 @@ void FiguresPanel::setReport(std::shared_ptr<const engine::Report> report) {
     refresh();
 }
 
+void FiguresPanel::setRack(RackState rack) {
+    m_rack = std::move(rack);
+    refresh();
+}
+
 std::string FiguresPanel::signature() const {
     // What decides which fields there are; a change of it builds the open group anew.
     const Tree& tree = m_document.tree();
@@ -242,7 +247,7 @@ void FiguresPanel::buildOpenGroup() {
         }
         for (const auto& field : spec.fields)
             if (field.appliesTo(tree))
-                addField(*group->flow, field);
+                addField(*group->flow, withRack(field, tree, m_rack, m_units));
         buildLists(*group->flow);
     }
     // Tab goes down the column.
@@ -347,8 +352,11 @@ void FiguresPanel::refresh() {
             notes->setText(words.join(QLatin1Char('\n')));
             notes->setVisible(!words.isEmpty());
         }
-    for (auto* editor : m_editors)
+    for (auto* editor : m_editors) {
+        if (m_open == "piece")
+            editor->reword(withRack(editor->field(), tree, m_rack, m_units));
         editor->refresh(m_report.get());
+    }
     for (auto& group : m_groups) {
         group.header->setSentence(groupSentence(group.id, tree, m_document.job(), m_report.get(), m_units));
         bool needs = false;

@@ -3,6 +3,7 @@
 #include "app/engine/report.h"
 #include "app/gui/document/document.h"
 #include "app/gui/models/part_lists.h"
+#include "app/gui/models/piece_choice.h"
 
 #include <map>
 #include <memory>
@@ -28,6 +29,8 @@ public:
 
     void setUnits(units::System system);
     void setReport(std::shared_ptr<const engine::Report> report);
+    /// The rack that the job names, to choose a piece from.
+    void setRack(RackState rack);
     /// Opens the group that holds the field, and puts the keyboard into it when asked to.
     void openField(const std::string& path, bool takeKeyboard);
     /// `row`: which of several, as in the job file.
@@ -83,6 +86,7 @@ private:
     Document& m_document;
     std::shared_ptr<const engine::Report> m_report;
     units::System m_units = units::System::Metric;
+    RackState m_rack;
     SlimScrollArea* m_scroll;
     QWidget* m_column;
     std::vector<Group> m_groups;

@@ -42,6 +42,7 @@ constexpr Entry kEntries[] = {
     {"ram.", PlanPart::Bore, {Role::Screw}, 1},
     {"point.", PlanPart::Bore, {Role::Screw, Role::Shaft}, 2},
     {"cut.", PlanPart::Access, {Role::Plate}, 1},
+    {"stock.fit", PlanPart::Piece, {Role::Plate}, 1},
     {"stock.", PlanPart::Rim, {Role::Plate}, 1},
 };
 

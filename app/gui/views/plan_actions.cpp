@@ -64,6 +64,10 @@ QString nameOfGrab(const Document& document, const PlanShape& shape, const Grab&
         return Words::tr("In the way %1").arg(number);
     case PlanPart::ObstacleSize:
         return Words::tr("In the way %1, room").arg(number);
+    case PlanPart::Piece:
+        return Words::tr("Piece of steel");
+    case PlanPart::PieceTurn:
+        return Words::tr("Piece of steel, turned");
     default:
         return {};
     }
@@ -115,6 +119,9 @@ Tree treeWith(const Document& document, const PlanShape& shape, const Grab& grab
     case PlanPart::ObstacleSize:
         after.set(rowPath("keep_clear", row) + ".diameter", typedFigure(grab.part, setting.figure, system));
         break;
+    case PlanPart::Piece:
+        after.set(pathOf(grab.part), typedPlace(setting.place, system));
+        break;
     default:
         after.set(pathOf(grab.part), typedFigure(grab.part, setting.figure, system));
         break;
@@ -138,6 +145,9 @@ std::optional<RowAction> removal(const Document& document, const PlanShape& shap
     } else if (grab.part == PlanPart::Station && shape.stations.size() > 1) {
         words = Words::tr("Remove station %1").arg(row + 1);
         make = [row](Tree& tree) { (void)removeStation(tree, row); };
+    } else if (grab.part == PlanPart::Piece || grab.part == PlanPart::PieceTurn) {
+        words = Words::tr("Take the piece of steel away");
+        make = [](Tree& tree) { tree.erase("piece"); };
     } else {
         return {};
     }

@@ -114,10 +114,16 @@ shape::Box PlanShape::plateBounds() const {
 
 shape::Box PlanShape::bounds() const {
     shape::Box box = plateBounds();
+    if (piece) {
+        const shape::Box under = shape::bounds(piece->rim);
+        grow(box, under.low);
+        grow(box, under.high);
+    }
     if (!rim)
         return box;
     // What stands in the way belongs into the picture when it is close by.
-    const double near = std::max(box.width(), box.height()) / 2;
+    const shape::Box plate = plateBounds();
+    const double near = std::max(plate.width(), plate.height()) / 2;
     for (const auto& obstacle : keepClear) {
         const shape::Point c = obstacle.circle.centre;
         const double r = obstacle.circle.radius;

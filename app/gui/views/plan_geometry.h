@@ -32,6 +32,15 @@ struct PlanTransform {
     static PlanTransform fit(const shape::Box& box, const QRectF& view);
 };
 
+/// The piece of steel under the plate, mm, in the plate's coordinates.
+struct PlanPiece {
+    shape::Loop rim;
+    std::vector<shape::Loop> holes, badAreas;
+    shape::Point at;   ///< the plate's origin in the piece's own coordinates
+    double turn = 0;   ///< degrees; of the plate on the piece, counter-clockwise
+    shape::Point knob; ///< where it is taken hold of to turn it
+};
+
 /// What the plan draws and what can be grabbed, in mm; made from the job alone, so that a drag shows at once.
 struct PlanShape {
     std::optional<shape::Loop> rim;
@@ -59,12 +68,13 @@ struct PlanShape {
         std::string note;
     };
     std::vector<Obstacle> keepClear;
+    std::optional<PlanPiece> piece; ///< laid under it by who knows the rack
 
     /// The loop of access hole `i`; empty when its size is not known.
     std::optional<shape::Loop> accessLoop(std::size_t i) const;
     /// The plate, or a default sheet of 160 mm when nothing is known yet.
     shape::Box plateBounds() const;
-    /// The plate and what stands close to it.
+    /// The plate, the piece under it, and what stands close to it.
     shape::Box bounds() const;
 };
 

@@ -1,5 +1,7 @@
 #include "app/gui/views/plan_handles.h"
 
+#include "app/gui/views/plan_piece.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
@@ -29,7 +31,7 @@ double nextStep(double value, int direction, double step) {
 }
 
 double stepOf(PlanPart part, units::System system, bool fine, double coarse) {
-    if (part == PlanPart::Start)
+    if (isAngle(part))
         return fine ? 0.1 : 1.0;
     return stepMm(system, fine, coarse);
 }
@@ -118,11 +120,16 @@ void offerEdges(const PlanShape& shape, shape::Point p, double reach, Nearest& e
 
 bool isPlace(PlanPart part) {
     return part == PlanPart::Extra || part == PlanPart::Corner || part == PlanPart::Station ||
-           part == PlanPart::Obstacle;
+           part == PlanPart::Obstacle || part == PlanPart::Piece;
+}
+
+bool isAngle(PlanPart part) {
+    return part == PlanPart::Start || part == PlanPart::PieceTurn;
 }
 
 bool isOneOfMany(PlanPart part) {
-    return isPlace(part) || part == PlanPart::ExtraSize || part == PlanPart::ObstacleSize;
+    return (isPlace(part) && part != PlanPart::Piece) || part == PlanPart::ExtraSize ||
+           part == PlanPart::ObstacleSize;
 }
 
 Grab grabAt(const PlanShape& shape, shape::Point p, double reach) {
@@ -133,6 +140,8 @@ Grab grabAt(const PlanShape& shape, shape::Point p, double reach) {
     for (std::size_t i = 0; i < shape.extra.size(); ++i)
         if (middleOf(shape.extra[i].at, shape.extra[i].diameter))
             return {PlanPart::Extra, i};
+    if (shape.piece && isOnPiece(shape, p, reach) && shape::distance(p, shape.piece->knob) < reach)
+        return {PlanPart::PieceTurn, 0};
     Nearest corners(reach);
     for (std::size_t i = 0; i < shape.corners.size(); ++i)
         corners.offer(shape::distance(p, shape.corners[i].at), {PlanPart::Corner, i});
@@ -155,6 +164,8 @@ Grab grabAt(const PlanShape& shape, shape::Point p, double reach) {
     Nearest circle(reach);
     if (shape.circle > 0)
         circle.offer(std::abs(shape::norm(p) - shape.circle / 2), {PlanPart::Circle, 0});
+    if (!circle.best() && isOnPiece(shape, p, reach))
+        return {PlanPart::Piece, 0};
     return circle.best();
 }
 
@@ -188,6 +199,10 @@ std::vector<Grab> grabs(const PlanShape& shape) {
         all.push_back({PlanPart::Obstacle, i});
         all.push_back({PlanPart::ObstacleSize, i});
     }
+    if (shape.piece) {
+        all.push_back({PlanPart::Piece, 0});
+        all.push_back({PlanPart::PieceTurn, 0});
+    }
     return all;
 }
 
@@ -207,6 +222,10 @@ std::string pathOf(PlanPart part) {
         return "stations.access_hole";
     case PlanPart::Start:
         return "stations.start";
+    case PlanPart::Piece:
+        return "piece.at";
+    case PlanPart::PieceTurn:
+        return "piece.turn";
     default:
         return {};
     }
@@ -236,6 +255,8 @@ double figureOf(const PlanShape& shape, PlanPart part) {
         return shape.access;
     case PlanPart::Start:
         return shape.start / kDegree;
+    case PlanPart::PieceTurn:
+        return shape.piece ? shape.piece->turn : 0;
     default:
         return 0;
     }
@@ -244,8 +265,10 @@ double figureOf(const PlanShape& shape, PlanPart part) {
 double dragged(const PlanShape& shape, const Grab& grab, shape::Point grabbedAt, shape::Point p,
                double before, units::System system, bool fine, double coarse) {
     const double step = stepOf(grab.part, system, fine, coarse);
-    if (grab.part == PlanPart::Start) {
-        double turned = before + (angleOf(p) - angleOf(grabbedAt)) / kDegree;
+    if (isAngle(grab.part)) {
+        // The plate turns on the piece as much as the piece turns back under the plate.
+        const double way = grab.part == PlanPart::PieceTurn ? -1 : 1;
+        double turned = before + way * (angleOf(p) - angleOf(grabbedAt)) / kDegree;
         turned = std::remainder(snapTo(turned, step), 360.0);
         return turned == 0 ? 0 : turned; // no minus nought
     }
@@ -280,7 +303,7 @@ double dragged(const PlanShape& shape, const Grab& grab, shape::Point grabbedAt,
 double stepped(PlanPart part, double value, int direction, units::System system, bool fine, double coarse) {
     const double step = stepOf(part, system, fine, coarse);
     const double next = nextStep(value, direction, step);
-    if (part == PlanPart::Start) {
+    if (isAngle(part)) {
         const double turned = std::remainder(next, 360.0);
         return turned == 0 ? 0 : turned;
     }
@@ -288,7 +311,7 @@ double stepped(PlanPart part, double value, int direction, units::System system,
 }
 
 std::string typedFigure(PlanPart part, double value, units::System system) {
-    if (part == PlanPart::Start)
+    if (isAngle(part))
         return units::writtenNumber(std::round(value * 10) / 10, 6) + " deg";
     if (system == units::System::Metric)
         return units::writtenNumber(std::round(value * 100) / 100, 8) + " mm";
@@ -316,6 +339,10 @@ Setting settingOf(const PlanShape& shape, const Grab& grab) {
     case PlanPart::ObstacleSize:
         if (i < shape.keepClear.size())
             return {2 * shape.keepClear[i].circle.radius, shape.keepClear[i].circle.centre};
+        break;
+    case PlanPart::Piece:
+        if (shape.piece)
+            return {shape.piece->turn, shape.piece->at};
         break;
     default:
         return {figureOf(shape, grab.part), {}};
@@ -363,6 +390,14 @@ job::Job withSetting(job::Job job, const PlanShape& shape, const Grab& grab, con
     case PlanPart::ObstacleSize:
         if (i < job.keepClear.size())
             job.keepClear[i].diameter = size;
+        return job;
+    case PlanPart::Piece:
+        if (job.piece)
+            job.piece->at = pointXY(setting.place);
+        return job;
+    case PlanPart::PieceTurn:
+        if (job.piece)
+            job.piece->turn = units::Angle::fromDegree(setting.figure);
         return job;
     default:
         return withFigure(std::move(job), grab.part, setting.figure);

@@ -15,6 +15,8 @@ struct Grab {
 
 /// Is it a place, with two figures, and not a size or an angle?
 bool isPlace(PlanPart part);
+/// Is its figure an angle in degrees?
+bool isAngle(PlanPart part);
 /// Does it tell one thing from others of its kind? (All access holes are one size.)
 bool isOneOfMany(PlanPart part);
 
@@ -32,7 +34,8 @@ std::string pathOf(PlanPart part);
 /// or 1/64 in. Angles: 1 and 0.1 degree.
 double stepMm(units::System system, bool fine, double coarse = 0);
 
-/// What a handle stands at: a size (mm) or an angle (degrees), or a place (mm).
+/// What a handle stands at: a size (mm) or an angle (degrees), or a place (mm). The piece under the plate has
+/// both: how it is turned and where the plate lies on it, in the piece's coordinates.
 struct Setting {
     double figure = 0;
     shape::Point place;
@@ -41,7 +44,8 @@ struct Setting {
 Setting settingOf(const PlanShape& shape, const Grab& grab);
 
 /// What the figure becomes when the grabbed thing is pulled to `p`: a length in mm, or an angle in degrees
-/// for Start. `grabbedAt` is where the drag began, `before` the figure then. Snapped; never below one step.
+/// for isAngle(). `grabbedAt` is where the drag began, `before` the figure then. Snapped; never below one
+/// step.
 double dragged(const PlanShape& shape, const Grab& grab, shape::Point grabbedAt, shape::Point p,
                double before, units::System system, bool fine, double coarse = 0);
 /// The same for a place: both figures go to whole steps.

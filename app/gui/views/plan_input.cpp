@@ -1,4 +1,5 @@
 #include "app/gui/views/plan_actions.h"
+#include "app/gui/views/plan_piece.h"
 #include "app/gui/views/plan_view.h"
 #include "app/gui/widgets/look.h"
 
@@ -37,7 +38,9 @@ void PlanView::drag(QPointF to, bool fine) {
     const Grab& grab = m_drag->grab;
     const shape::Point p = m_transform.toPlate(to);
     Setting setting = settingOf(m_shape, grab);
-    if (isPlace(grab.part))
+    if (grab.part == PlanPart::Piece)
+        setting.place = draggedPiece(m_drag->from, p, m_drag->before, m_units, fine, m_snapMm);
+    else if (isPlace(grab.part))
         setting.place = draggedPlace(m_drag->from, p, m_drag->before.place, m_units, fine, m_snapMm);
     else // against the shape as it was when it was grabbed: stations move with the ring
         setting.figure =
@@ -45,7 +48,7 @@ void PlanView::drag(QPointF to, bool fine) {
     const Setting now = settingOf(m_shape, grab);
     if (std::abs(setting.figure - now.figure) > 1e-9 || shape::distance(setting.place, now.place) > 1e-9) {
         m_drag->pending = setting;
-        m_shape = planShape(withSetting(m_document.job(), m_shape, grab, setting));
+        m_shape = shapeOf(withSetting(m_document.job(), m_shape, grab, setting));
         if (!m_isBusy || !m_isBusy())
             takePending();
     }
@@ -204,7 +207,9 @@ void PlanView::step(int right, int up, bool fine) {
     if (m_keyGesture == 0)
         m_keyGesture = m_document.newGesture();
     Setting setting = settingOf(m_shape, m_selected);
-    if (isPlace(m_selected.part))
+    if (m_selected.part == PlanPart::Piece)
+        setting.place = steppedPiece(setting, right, up, m_units, fine, m_snapMm);
+    else if (isPlace(m_selected.part))
         setting.place = steppedPlace(setting.place, right, up, m_units, fine, m_snapMm);
     else
         setting.figure = stepped(m_selected.part, setting.figure, right + up, m_units, fine, m_snapMm);
@@ -238,7 +243,7 @@ void PlanView::contextMenuEvent(QContextMenuEvent* event) {
     QPointF at = event->pos();
     // By the menu key: at what is selected, or in the middle of what is seen.
     if (event->reason() == QContextMenuEvent::Keyboard)
-        at = m_selected && isPlace(m_selected.part)
+        at = m_selected && isPlace(m_selected.part) && isOneOfMany(m_selected.part)
                  ? m_transform.toScreen(settingOf(m_shape, m_selected).place)
                  : QRectF(rect()).center();
     if (QMenu* menu = menuAt(at))

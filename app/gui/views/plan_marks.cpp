@@ -125,6 +125,13 @@ void PlanView::paintLit(QPainter& painter, const Grab& lit) {
                                   : setting.place + shape::Point{setting.figure / 2, 0});
         }
         break;
+    case PlanPart::Piece:
+    case PlanPart::PieceTurn:
+        if (m_shape.piece) {
+            loops.push_back(m_shape.piece->rim);
+            handles.push_back(m_shape.piece->knob);
+        }
+        break;
     case PlanPart::None:
         break;
     }

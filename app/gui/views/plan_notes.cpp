@@ -90,6 +90,19 @@ std::optional<DimensionNote> PlanView::noteFor(const Grab& grab) const {
                                            shape::polar(std::max(m_shape.access, 4.0) / 2, m_shape.start));
         note.left = false;
         break;
+    case PlanPart::Piece:
+    case PlanPart::PieceTurn: {
+        if (!m_shape.piece)
+            return {};
+        const PlanPiece& piece = *m_shape.piece;
+        // What changes is where the plate lies on the piece: the plate's middle is what is measured to.
+        note.text = grab.part == PlanPart::Piece
+                        ? tr("Middle at %1, %2 on the piece").arg(figure(piece.at.x), figure(piece.at.y))
+                        : tr("Turned %1° on the piece").arg(local(units::number(piece.turn, 4)));
+        note.anchor = m_transform.toScreen(grab.part == PlanPart::Piece ? shape::Point{} : piece.knob);
+        note.left = grab.part == PlanPart::PieceTurn && piece.knob.x < 0;
+        break;
+    }
     default:
         return {};
     }
@@ -130,7 +143,7 @@ void PlanView::paintNotes(QPainter& painter) {
                 note->active = part == inHand.part;
                 notes.push_back(*note);
             }
-        if (inHand.part == PlanPart::Start || isOneOfMany(inHand.part)) {
+        if (isAngle(inHand.part) || inHand.part == PlanPart::Piece || isOneOfMany(inHand.part)) {
             // At most five notes: what is in hand comes before the last of them.
             if (notes.size() == 5)
                 notes.pop_back();

@@ -68,7 +68,9 @@ void PlanView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), c.ground);
+    paintPiece(painter);
     paintPlate(painter);
+    paintPieceThrough(painter);
     paintEdges(painter);
     if (m_view == View::Fit)
         paintFit(painter);
@@ -108,6 +110,42 @@ void PlanView::paintEvent(QPaintEvent*) {
         painter.setPen(QPen(c.touch, 2));
         painter.drawRect(QRectF(rect()).adjusted(1, 1, -1, -1));
     }
+}
+
+void PlanView::paintPiece(QPainter& painter) {
+    if (!m_shape.piece)
+        return;
+    const Palette& c = Look::now().colours();
+    QPainterPath holes, bad;
+    holes.setFillRule(Qt::WindingFill);
+    bad.setFillRule(Qt::WindingFill);
+    for (const auto& hole : m_shape.piece->holes)
+        holes.addPath(screenPath(hole));
+    for (const auto& area : m_shape.piece->badAreas)
+        bad.addPath(screenPath(area));
+    const QPainterPath rim = screenPath(m_shape.piece->rim);
+    const QPainterPath steel = rim.subtracted(holes);
+    painter.setPen(QPen(c.scrapEdge, 1.3));
+    painter.setBrush(c.scrap);
+    painter.drawPath(steel);
+    painter.setBrush(QBrush(c.scrapEdge, Qt::BDiagPattern));
+    painter.drawPath(bad.intersected(steel));
+    painter.setBrush(Qt::NoBrush);
+}
+
+void PlanView::paintPieceThrough(QPainter& painter) {
+    if (!m_shape.piece || !m_shape.rim)
+        return;
+    // What of the piece ends under the plate is what the plate has to be moved away from.
+    painter.save();
+    painter.setClipPath(steelPath(), Qt::IntersectClip);
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(dashedPen(Look::now().colours().muted, 1, {6, 4}));
+    painter.drawPath(screenPath(m_shape.piece->rim));
+    for (const auto* loops : {&m_shape.piece->holes, &m_shape.piece->badAreas})
+        for (const auto& loop : *loops)
+            painter.drawPath(screenPath(loop));
+    painter.restore();
 }
 
 void PlanView::paintPlate(QPainter& painter) {

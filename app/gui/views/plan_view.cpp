@@ -1,6 +1,7 @@
 #include "app/gui/views/plan_view.h"
 
 #include "app/gui/views/bent_view.h"
+#include "app/gui/views/plan_piece.h"
 #include "app/gui/widgets/segments.h"
 #include "app/gui/widgets/stop_slider.h"
 
@@ -50,6 +51,11 @@ void PlanView::setReport(std::shared_ptr<const engine::Report> report) {
     update();
 }
 
+void PlanView::setPiece(std::shared_ptr<const placement::Stock> stock) {
+    m_stock = std::move(stock);
+    jobChanged();
+}
+
 void PlanView::setView(View view) {
     m_view = view;
     m_views->setCurrent(static_cast<int>(view));
@@ -91,16 +97,23 @@ void PlanView::showPlaces(std::vector<shape::Point> places) {
     update();
 }
 
-void PlanView::jobChanged() {
+PlanShape PlanView::shapeOf(const job::Job& job) const {
     std::optional<double> tapped;
     if (m_report && m_report->region)
         for (const auto& hole : m_report->region->holes)
             if (hole.part == shape::Part::Bore)
                 if (const auto circle = shape::asCircle(hole.loop))
                     tapped = 2 * circle->radius;
-    m_shape = planShape(m_document.job(), m_document.job().plate.boreThread.empty() ? std::nullopt : tapped);
+    PlanShape shape = planShape(job, job.plate.boreThread.empty() ? std::nullopt : tapped);
+    if (m_stock && job.piece)
+        shape.piece = pieceUnderPlate(*m_stock, *job.piece);
+    return shape;
+}
+
+void PlanView::jobChanged() {
+    m_shape = shapeOf(m_document.job());
     if (m_drag && m_drag->pending)
-        m_shape = planShape(withSetting(m_document.job(), m_shape, m_drag->grab, *m_drag->pending));
+        m_shape = shapeOf(withSetting(m_document.job(), m_shape, m_drag->grab, *m_drag->pending));
     if (!m_drag)
         keepInView();
     update();

@@ -8,6 +8,7 @@
 #include "app/gui/views/field_scale.h"
 #include "app/gui/views/plan_handles.h"
 #include "geometry/outline/clearance.h"
+#include "geometry/placement/stock.h"
 
 #include <functional>
 #include <memory>
@@ -43,6 +44,8 @@ public:
     /// What was found out about the job as it is now; null while the newest is being worked out keeps the
     /// old.
     void setReport(std::shared_ptr<const engine::Report> report);
+    /// The piece of steel that the job's plate is to come from, in its own coordinates; null: none.
+    void setPiece(std::shared_ptr<const placement::Stock> stock);
     /// While this says that a check is running, a drag shows on the plan only and reaches the job when the
     /// check is done: otherwise a quick hand would overtake every check and see no answer until it rests.
     void setBusyTest(std::function<bool()> isBusy) { m_isBusy = std::move(isBusy); }
@@ -105,6 +108,7 @@ private:
     };
 
     void jobChanged();
+    PlanShape shapeOf(const job::Job& job) const;
     void settleField();
     QRectF sheet() const; ///< px that the plate may fill when it is fitted
     void keepInView();
@@ -116,6 +120,8 @@ private:
     void select(Grab grab);
     QPainterPath screenPath(const shape::Loop& loop) const;
     QPainterPath steelPath() const;
+    void paintPiece(QPainter& painter);
+    void paintPieceThrough(QPainter& painter);
     void paintPlate(QPainter& painter);
     void paintEdges(QPainter& painter);
     void paintLit(QPainter& painter, const Grab& lit);
@@ -148,6 +154,7 @@ private:
     PlanTransform m_transform;
     bool m_moved = false; ///< the user chose the place; do not fit by ourselves
     std::shared_ptr<const engine::Report> m_report;
+    std::shared_ptr<const placement::Stock> m_stock;
     FieldLayer m_layer;
     std::vector<outline::Ligament> m_ligaments; ///< the narrowest few, for Fit
     FieldScale m_scale;

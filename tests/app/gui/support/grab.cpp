@@ -88,6 +88,15 @@ void fileChanged(gui::Window& w) {
     w.save();
 }
 
+/// The plate on a piece of the samples' rack, as if picked in the figures.
+void onPiece(gui::Window& w, const char* name) {
+    w.document().edit("rack", "rack.json", "Rack");
+    w.figures().openField("piece.name", false);
+    QTest::qWait(30);
+    Q_EMIT w.figures().findChild<gui::FieldBox*>("piece.name")->picked(QLatin1String(name));
+    w.plan().fit();
+}
+
 QWidget* preferences(gui::Window& w) {
     return w.showPreferences();
 }
@@ -450,6 +459,27 @@ int grabWindows(const QString& folder, const char* part) {
              QTest::qWait(1500);
              return dialog;
          }},
+        {.name = "70_piece_light",
+         .set = [](gui::Window& w) { onPiece(w, "door plate, left half"); },
+         .sample = "mill_lane_six_pin",
+         .last = [](gui::Window& w) { w.figures().openGroup("piece"); }},
+        {.name = "71_piece_dark_does_not_fit",
+         .dark = true,
+         .set =
+             [](gui::Window& w) {
+                 onPiece(w, "crane gusset");
+                 w.document().edit("piece.at", jobfile::Tree(jobfile::Tree::List{"75 mm", "80 mm"}), "Piece");
+                 w.document().edit("piece.turn", "20 deg", "Piece");
+             },
+         .sample = "mill_lane_six_pin",
+         .last = [](gui::Window& w) { w.plan().light(gui::PlanPart::Piece); }},
+        {.name = "72_piece_cut_light",
+         .set =
+             [](gui::Window& w) {
+                 onPiece(w, "crane gusset");
+                 w.plan().setView(View::Cut);
+             },
+         .sample = "mill_lane_six_pin"},
         {.name = "12_1920_light",
          .size = {1920, 1080},
          .set = [](gui::Window& w) { w.figures().openGroup("wanted"); }},
