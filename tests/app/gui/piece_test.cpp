@@ -49,7 +49,9 @@ protected:
         write("rack.json", kRack);
     }
 
-    std::filesystem::path in(const std::string& name) { return (folder.path() + QLatin1Char('/')).toStdString() + name; }
+    std::filesystem::path in(const std::string& name) {
+        return (folder.path() + QLatin1Char('/')).toStdString() + name;
+    }
     void write(const std::string& name, const std::string& text) { std::ofstream(in(name)) << text; }
     void open(const char* rack, const char* piece) {
         Tree job = testing::eightPinJob();
