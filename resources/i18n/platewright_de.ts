@@ -6065,6 +6065,50 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
         <source>Other holes and room</source>
         <translation>Weitere Löcher und Freiraum</translation>
     </message>
+    <message>
+        <source>Piece of steel</source>
+        <translation>Stahlstück</translation>
+    </message>
+    <message>
+        <source>Rack file</source>
+        <translation>Regaldatei</translation>
+    </message>
+    <message>
+        <source>The file with the pieces you have. It lies beside the job unless its whole path is typed.</source>
+        <translation>Die Datei mit den Stücken, die Sie haben. Sie liegt beim Auftrag, außer es wird der ganze Pfad eingegeben.</translation>
+    </message>
+    <message>
+        <source>Piece</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>Picking one takes its thickness, steel and tests over, and puts the plate where it fits.</source>
+        <translation>Mit der Wahl werden Dicke, Stahl und Proben übernommen, und die Platte wird dorthin gelegt, wo sie passt.</translation>
+    </message>
+    <message>
+        <source>Middle at, along</source>
+        <translation>Mitte bei, längs</translation>
+    </message>
+    <message>
+        <source>Where the plate&apos;s middle lies on the piece, along the piece. A disc, bar or rectangle is measured from its own middle.</source>
+        <translation>Wo die Mitte der Platte auf dem Stück liegt, längs gemessen. Bei Scheibe, Stab oder Rechteck zählt es von dessen eigener Mitte aus.</translation>
+    </message>
+    <message>
+        <source>Middle at, across</source>
+        <translation>Mitte bei, quer</translation>
+    </message>
+    <message>
+        <source>The same across the piece.</source>
+        <translation>Dasselbe quer zum Stück.</translation>
+    </message>
+    <message>
+        <source>Plate turned</source>
+        <translation>Platte gedreht</translation>
+    </message>
+    <message>
+        <source>How far the plate is turned on the piece, to the left.</source>
+        <translation>Wie weit die Platte auf dem Stück gedreht liegt, linksherum.</translation>
+    </message>
 </context>
 <context>
     <name>pw::gui::FiguresPanel</name>
@@ -6989,6 +7033,13 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
     </message>
 </context>
 <context>
+    <name>pw::gui::PieceChoice</name>
+    <message>
+        <source>This piece is %1 thick, and the plate is worked out at %2.</source>
+        <translation>Dieses Stück ist %1 dick, gerechnet wird die Platte mit %2.</translation>
+    </message>
+</context>
+<context>
     <name>pw::gui::PinWords</name>
     <message>
         <source>%1 to %2, over</source>
@@ -7154,6 +7205,18 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
         <source>Something stands in the way here</source>
         <translation>Hier steht etwas im Weg</translation>
     </message>
+    <message>
+        <source>Piece of steel</source>
+        <translation>Stahlstück</translation>
+    </message>
+    <message>
+        <source>Piece of steel, turned</source>
+        <translation>Stahlstück, gedreht</translation>
+    </message>
+    <message>
+        <source>Take the piece of steel away</source>
+        <translation>Stahlstück wegnehmen</translation>
+    </message>
 </context>
 <context>
     <name>pw::gui::PlanView</name>
@@ -7274,6 +7337,14 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
         <source>Cut path</source>
         <translation>Schnittbahn</translation>
     </message>
+    <message>
+        <source>Middle at %1, %2 on the piece</source>
+        <translation>Mitte bei %1, %2 auf dem Stück</translation>
+    </message>
+    <message>
+        <source>Turned %1° on the piece</source>
+        <translation>Auf dem Stück um %1° gedreht</translation>
+    </message>
 </context>
 <context>
     <name>pw::gui::Preferences</name>
@@ -7372,6 +7443,29 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
     <message>
         <source>Done</source>
         <translation>Fertig</translation>
+    </message>
+</context>
+<context>
+    <name>pw::gui::RackShelf</name>
+    <message>
+        <source>The rack %1 lies beside the job. Save the job first.</source>
+        <translation>Das Regal %1 liegt beim Auftrag. Speichern Sie zuerst den Auftrag.</translation>
+    </message>
+    <message>
+        <source>The rack %1 is not there. The job goes on without it.</source>
+        <translation>Das Regal %1 ist nicht da. Der Auftrag geht ohne es weiter.</translation>
+    </message>
+    <message>
+        <source>The rack %1 cannot be read: %2</source>
+        <translation>Das Regal %1 lässt sich nicht lesen: %2</translation>
+    </message>
+    <message>
+        <source>The rack has no piece called “%1”.</source>
+        <translation>Im Regal gibt es kein Stück namens „%1“.</translation>
+    </message>
+    <message>
+        <source>No rack is named, so the piece cannot be drawn. Name the rack&apos;s file first.</source>
+        <translation>Kein Regal ist genannt, deshalb lässt sich das Stück nicht zeichnen. Nennen Sie zuerst die Regaldatei.</translation>
     </message>
 </context>
 <context>
@@ -7730,6 +7824,22 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
     <message>
         <source>polygon, %1 corners</source>
         <translation>Vieleck, %1 Ecken</translation>
+    </message>
+    <message>
+        <source>No piece chosen</source>
+        <translation>Kein Stück gewählt</translation>
+    </message>
+    <message>
+        <source>No piece chosen from %1</source>
+        <translation>Kein Stück aus %1 gewählt</translation>
+    </message>
+    <message>
+        <source>%1, middle at %2, %3</source>
+        <translation>%1, Mitte bei %2, %3</translation>
+    </message>
+    <message>
+        <source>%1, middle at %2, %3, turned %4°</source>
+        <translation>%1, Mitte bei %2, %3, um %4° gedreht</translation>
     </message>
 </context>
 <context>

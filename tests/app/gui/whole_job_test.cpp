@@ -1,7 +1,6 @@
 #include "app/engine/check.h"
 #include "app/engine/ladder.h"
 #include "app/engine/mend.h"
-#include "app/engine/write.h"
 #include "app/gui/help/help_window.h"
 #include "app/gui/panels/figures_panel.h"
 #include "app/gui/panels/lower_strip.h"
@@ -49,8 +48,6 @@ protected:
         engine.ladder = [](const job::Job& job, const engine::CheckOptions& options) {
             return engine::ladder(job, options);
         };
-        engine.writeCut = engine::writeCut;
-        engine.writeSolid = engine::writeSolid;
         Questions questions;
         questions.unsaved = [](QWidget*, const QString&) { return Questions::Unsaved::Discard; };
         questions.really = [](QWidget*, const QString&, const QString&, const QString&) { return false; };
@@ -109,11 +106,11 @@ TEST_F(WholeJob, what_holds_is_written_to_cut_and_what_sets_is_not) {
     window->document().edit("plate.thickness", "4 mm", "Thickness");
     settle();
     ASSERT_EQ(grade(), verdict::Grade::Sets);
-    window->writeCut();
+    window->write(Output::CutSize);
     EXPECT_FALSE(std::filesystem::exists(chosen));
     window->document().edit("plate.thickness", "12 mm", "Thickness");
     settle();
-    window->writeCut();
+    window->write(Output::CutSize);
     EXPECT_TRUE(std::filesystem::exists(chosen)) << window->notice().words().toStdString();
     EXPECT_GT(std::filesystem::file_size(chosen), 2000u);
 }
