@@ -13,6 +13,7 @@
 #include "app/engine/tool.h"
 #include "app/engine/words.h"
 #include "app/engine/write.h"
+#include "app/paper/offcut.h"
 #include "app/paper/write_paper.h"
 #include "core/jobfile/json.h"
 #include "core/jobfile/read.h"
@@ -208,6 +209,8 @@ int doSheet(const std::string& file, const std::string& target, bool anyway, boo
     return doWrite(
         file, target, anyway,
         [&](const auto& job, const auto& report, const auto& place) {
+            if (const auto rack = engine::rackFileOf(job, file); job.piece && std::filesystem::exists(rack))
+                choices.offcut = paper::offcutOf(job, readRackFile(rack, err));
             return asTemplate ? paper::writeTemplate(job, report, place, choices)
                               : paper::writeShopSheet(job, report, place, choices);
         },

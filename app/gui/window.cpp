@@ -26,6 +26,7 @@
 #include "app/gui/widgets/look.h"
 #include "app/gui/widgets/verdict_head.h"
 #include "app/gui/widgets/word_button.h"
+#include "app/paper/offcut.h"
 #include "core/jobfile/json.h"
 #include "core/jobfile/read.h"
 
@@ -563,6 +564,7 @@ void Window::write(Output output) {
     job::Job job = m_document->job();
     job.preferred = m_units;
     choices.file = m_document->path().filename().string();
+    choices.offcut = offcut();
     tellWritten(file, m_engine.write(output, job, *m_report, file, choices));
 }
 
@@ -636,7 +638,12 @@ std::optional<PrintJob> Window::printed(bool asTemplate) {
     QString file = m_document->path().empty() ? QString() : fileName(m_document->path());
     job::Job job = m_document->job();
     job.preferred = m_units;
-    return PrintJob{job, m_report, m_document->name(), file, asTemplate, *go};
+    return PrintJob{job, m_report, m_document->name(), file, asTemplate, *go, offcut()};
+}
+
+std::optional<paper::Offcut> Window::offcut() const {
+    const auto rack = m_shelf->reading();
+    return rack ? paper::offcutOf(m_document->job(), *rack) : std::nullopt;
 }
 
 ToolDialog* Window::tryTool() {

@@ -102,6 +102,8 @@ private:
     /// Asked about a verdict that may not be made; none: leave it.
     std::optional<bool> anyway(const QString& title);
     std::optional<PrintJob> printed(bool asTemplate);
+    /// The piece that the job names, for the sheet.
+    std::optional<paper::Offcut> offcut() const;
     void applyLook();
     void layoutColumns();
     void jobChanged();

@@ -66,6 +66,7 @@ Lines writeOutput(Output output, const job::Job& job, const engine::Report& repo
     paper::PaperChoices paper;
     paper.anyway = choices.anyway;
     paper.file = choices.file;
+    paper.offcut = choices.offcut;
     paper.size =
         settings::paper() == settings::Paper::Letter ? paper::PaperSize::Letter : paper::PaperSize::A4;
     switch (output) {

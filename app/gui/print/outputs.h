@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/engine/report.h"
+#include "app/paper/sheet_data.h"
 #include "core/job/job.h"
 
 #include <filesystem>
@@ -35,8 +36,9 @@ std::vector<OutputKind> outputKinds();
 OutputKind kindOf(Output output);
 
 struct OutputChoices {
-    bool anyway = false; ///< write a verdict that may not be made, marked
-    std::string file;    ///< name of the job file, as printed
+    bool anyway = false;                   ///< write a verdict that may not be made, marked
+    std::string file;                      ///< name of the job file, as printed
+    std::optional<paper::Offcut> offcut{}; ///< under the plate on the sheet
 };
 
 /// Writes one; what there is to say about it, line by line.

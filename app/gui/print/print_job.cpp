@@ -28,6 +28,7 @@ util::Result<int> paintJob(QPrinter& printer, const PrintJob& print) {
     paper::PaperChoices choices;
     choices.anyway = print.anyway;
     choices.file = print.file.toStdString();
+    choices.offcut = print.offcut;
     choices.size = printer.pageLayout().pageSize().id() == QPageSize::Letter ? paper::PaperSize::Letter
                                                                              : paper::PaperSize::A4;
     const paper::Target target{painter, printer.resolution() / units::kMmPerInch,

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/engine/report.h"
+#include "app/paper/sheet_data.h"
 #include "core/job/job.h"
 #include "core/util/result.h"
 
@@ -18,7 +19,8 @@ struct PrintJob {
     std::shared_ptr<const engine::Report> report; ///< never null
     QString title, file;                          ///< file: its name, or nothing
     bool asTemplate = false;
-    bool anyway = false; ///< print a verdict that may not be made, marked across every page
+    bool anyway = false;                   ///< print a verdict that may not be made, marked across every page
+    std::optional<paper::Offcut> offcut{}; ///< under the plate on the sheet
 };
 
 /// Asks for a printer and prints; false when it was called off, a problem when there is no plate to draw.
