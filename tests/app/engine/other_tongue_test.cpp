@@ -11,7 +11,6 @@
 #include <filesystem>
 #include <fstream>
 #include <gtest/gtest.h>
-#include <regex>
 #include <sstream>
 
 /// In a language with a decimal comma people read commas, and whatever is written stays as it is.
@@ -72,8 +71,23 @@ TEST(OtherTongue, changes_no_byte_of_what_is_written) {
     }
 }
 
+/// A figure with a point in it and a unit behind it: "12.5 mm", with the no-break space of what is shown.
+bool hasPointedFigure(const std::string& text) {
+    const auto isDigit = [&](std::size_t i) { return i < text.size() && text[i] >= '0' && text[i] <= '9'; };
+    for (std::size_t dot = text.find('.'); dot != std::string::npos; dot = text.find('.', dot + 1)) {
+        if (dot == 0 || !isDigit(dot - 1) || !isDigit(dot + 1))
+            continue;
+        std::size_t end = dot + 1;
+        while (isDigit(end))
+            ++end;
+        for (const char* unit : {"mm", "kN", "N", "MPa", "J", "in", "lbf", "lb-ft", "ksi"})
+            if (std::string_view(text).substr(end).starts_with(std::string("\u00a0") + unit))
+                return true;
+    }
+    return false;
+}
+
 TEST(OtherTongue, has_its_comma_in_every_figure_that_is_read) {
-    const std::regex figure("[0-9]\\.[0-9]+\u00a0(mm|kN|N|MPa|J|in|lbf|lb-ft|ksi)");
     for (const char* sample : kSamples) {
         const job::Job job = testing::jobOf(testing::sampleTree(sample));
         const Report english = check(job);
@@ -81,8 +95,8 @@ TEST(OtherTongue, has_its_comma_in_every_figure_that_is_read) {
         const Report report = check(job);
         int pointsInEnglish = 0;
         const auto look = [&](const std::string& before, const std::string& text) {
-            pointsInEnglish += std::regex_search(before, figure) ? 1 : 0;
-            EXPECT_FALSE(std::regex_search(text, figure)) << text;
+            pointsInEnglish += hasPointedFigure(before) ? 1 : 0;
+            EXPECT_FALSE(hasPointedFigure(text)) << text;
         };
         look(english.reason, report.reason);
         ASSERT_EQ(report.checks.size(), english.checks.size());
