@@ -104,20 +104,9 @@ struct Sum {
     std::string weakest, reason;
 };
 
+/// The grades stand from good to bad, and what nobody could judge comes last.
 int rankOf(Grade grade) {
-    switch (grade) {
-    case Grade::Holds:
-        return 0;
-    case Grade::Thin:
-        return 1;
-    case Grade::Sets:
-        return 2;
-    case Grade::Breaks:
-        return 3;
-    case Grade::Incomplete:
-        return 4;
-    }
-    return 5;
+    return static_cast<int>(grade);
 }
 
 /// The job with only every `step`-th station squeezed at a time, on a compress job of equal stations.
