@@ -324,6 +324,12 @@ private:
             m_report.problems.push_back(field.problem());
             return;
         }
+        if (const auto doubt = plate::doubtOf(field->trust, m_options.trust)) {
+            m_report.problems.push_back(
+                {"plate", say("The bending of this plate cannot be worked out well enough for a verdict: %1.",
+                              {*doubt})});
+            return;
+        }
         const double solveMs =
             std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count();
         m_report.plate.field = fieldReport(*field, task, startAngle(), solveMs);
@@ -333,6 +339,8 @@ private:
         m_findings.peakStress = m_field->peakStress;
         m_findings.peakPlace = m_report.plate.field->peakPlace;
         m_findings.peakAt = {m_report.plate.field->peakAt};
+        m_findings.peakErrorPercent = m_field->errorPercent;
+        m_findings.sharpCorner = !m_field->sharpCorners.empty();
         noteField();
         if (!verdict::isBrittle(steel, demands())) {
             m_findings.firstYieldFactor = steel.yield.mpa() / m_field->peakStress;
@@ -431,6 +439,7 @@ private:
         m_findings.followed = true;
         m_findings.collapseFactor = set->path.collapseFactor / hammer;
         m_findings.collapseReached = set->path.collapsed;
+        m_findings.unloadingFailed = set->path.unloadingFailed;
         m_findings.set = set->setMm;
         m_findings.setAtProof = set->setAtProofMm;
         m_report.plate.collapseFactor = set->path.collapseFactor;
@@ -451,7 +460,7 @@ private:
         if (!m_field->settled)
             notes.push_back(say("The worst stress has not settled: the last mesh moved it by %1 %.",
                                 {units::number(m_field->errorPercent, 2)}));
-        if (!m_field->sharpCorners.empty())
+        if (!m_field->sharpCorners.empty() && !verdict::isBrittle(*m_setup.members.plate, demands()))
             notes.push_back(say("A sharp inside corner has no finite elastic stress; the plate is judged by "
                                 "set and folding there. Round it."));
         const plate::Reaction& centre = m_field->reaction;
@@ -503,7 +512,14 @@ private:
                     }
             append(m_report.checks, checks);
         }
-        rate();
+        const bool judged =
+            std::none_of(m_report.checks.begin(), m_report.checks.end(), [](const Check& check) {
+                return check.grade == Grade::Incomplete &&
+                       (check.id == "plate.collapse" || check.id == "plate.set");
+            });
+        if (!judged)
+            withholdFigures();
+        rate(judged);
         std::stable_sort(m_report.checks.begin(), m_report.checks.end(), weakerFirst);
         const bool answer = m_report.missing.empty() && m_report.problems.empty();
         m_report.grade = answer ? verdict::worst(m_report.checks) : Grade::Incomplete;
@@ -514,7 +530,13 @@ private:
         m_report.reason = reasonFor(m_job, m_report);
     }
 
-    void rate() {
+    /// What came out of a bending that could not be judged is no figure to go by.
+    void withholdFigures() {
+        m_report.plate.collapseFactor = m_report.plate.setMm = m_report.plate.setAtProofMm = std::nullopt;
+        m_report.plate.curve.clear();
+    }
+
+    void rate(bool plateJudged) {
         if (!pack().known())
             return;
         const loadpath::RatedLoadPath rated = loadpath::rate(m_job, pack(), m_setup.torque, m_report.checks);
@@ -526,9 +548,8 @@ private:
             m_report.screw.torque = (range.low + range.high) / 2;
             m_report.screw.kFactor = loadpath::kFactor(*m_setup.torque);
         }
-        if (!rated.rating.known || !m_findings.collapseFactor)
-            if (!rated.rating.known || !m_findings.peakStress)
-                return; // without the plate there is nothing to rate
+        if (!rated.rating.known || !plateJudged || !(m_findings.collapseFactor || m_findings.peakStress))
+            return; // without the plate there is nothing to rate
         m_report.screw.ratedLoad = rated.rating.rated;
         m_report.screw.stopTorque = rated.rating.stop;
         if (m_job.work == job::Work::Pull && m_job.ram && m_job.ram->area)

@@ -24,6 +24,8 @@ struct CheckOptions {
     /// Meshes shared with other checks of the same plate (a ladder's rungs); none: shared within this check
     /// only.
     std::shared_ptr<ModelCache> models;
+    /// What a solution may be out by before no verdict is given from it.
+    plate::TrustBounds trust;
 };
 
 /// Thrown out of check() when progress said stop. Nothing else is.

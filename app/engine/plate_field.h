@@ -8,6 +8,7 @@
 #include "core/plate/plastic.h"
 #include "core/plate/pressure.h"
 #include "core/plate/recovery.h"
+#include "core/plate/trust.h"
 #include "geometry/mesh/mesher.h"
 
 #include <functional>
@@ -32,6 +33,14 @@ struct FieldOptions {
     std::shared_ptr<ModelCache> models;   ///< meshes to share with other solutions; none: no sharing
 };
 
+/// A corner of the outline that points into the steel, where the elastic stress has no end. The peak is
+/// looked for outside its neighbourhood: as far as the plate is thick, but never so far that another edge's
+/// own peak is lost.
+struct SharpCorner {
+    shape::Point at;
+    double room = 0; ///< mm to the nearest other edge
+};
+
 /// The elastic field of the finest mesh, and how far the meshes agreed.
 struct PlateField {
     std::shared_ptr<const plate::PlateModel> model;
@@ -42,11 +51,14 @@ struct PlateField {
     std::vector<plate::EdgeMoment> edges;
     double peakStress = 0; ///< von Mises on the face, MPa
     int peakNode = 0;
-    double errorPercent = 0;
+    /// Two readings of the peak: smoothed from inside the triangles against along the free edge.
+    double readingsPercent = 0;
+    double errorPercent = 0; ///< how far the last mesh moved the peak
     bool settled = false;
     int levels = 0;
-    std::vector<shape::Point> sharpCorners; ///< inside corners, where the elastic stress has no end
-    plate::Reaction reaction;               ///< of the centre bearing
+    std::vector<SharpCorner> sharpCorners;
+    plate::Reaction reaction; ///< of the centre bearing
+    plate::Trust trust;
 };
 
 /// Meshes, solves and refines until the peak has settled.
@@ -84,7 +96,6 @@ util::Result<Loaded> loadOn(const plate::Mesh& mesh, const plate::Sector& sector
 util::Result<ModelCache::Model> firstModel(const PlateTask& task, double fineness,
                                            const FieldOptions& options);
 
-/// Corners of the outline that point into the steel.
-std::vector<shape::Point> sharpInsideCorners(const shape::Region& region);
+std::vector<SharpCorner> sharpInsideCorners(const shape::Region& region);
 
 } // namespace pw::engine

@@ -112,6 +112,7 @@ FieldReport fieldReport(const PlateField& field, const PlateTask& task, double s
     report.deflectionMm = rimDeflection(field, task, startAngle);
     report.errorPercent = field.errorPercent;
     report.settled = field.settled;
+    report.trust = field.trust;
     report.unknowns = field.model->unknowns().count();
     report.sectorOf = field.model->sector().count;
     report.solveMs = solveMs;

@@ -3,6 +3,7 @@
 #include "core/job/job.h"
 #include "core/loadpath/travel.h"
 #include "core/plate/mesh.h"
+#include "core/plate/trust.h"
 #include "core/shape/region.h"
 #include "core/util/result.h"
 #include "core/verdict/check.h"
@@ -38,6 +39,7 @@ struct FieldReport {
     std::string peakPlace; ///< "at the bore edge", "at the edge of access hole 3", ...
     Found<double> boreEdgeStressMpa, accessHoleStressMpa, deflectionMm;
     double errorPercent = 0;
+    plate::Trust trust;
     bool settled = false; ///< the peak is known to the 2 % that is asked for
     int unknowns = 0, sectorOf = 1;
     double solveMs = 0;

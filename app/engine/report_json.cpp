@@ -69,6 +69,10 @@ Tree fieldTree(const FieldReport& field) {
     t["deflection_mm"] = number(field.deflectionMm);
     t["error_percent"] = number(field.errorPercent);
     t["settled"] = field.settled;
+    t["residual"] = number(field.trust.residual);
+    t["imbalance"] = number(std::max(field.trust.imbalance, field.trust.held));
+    t["tipping"] = number(field.trust.tipping);
+    t["mesh_percent"] = number(field.trust.meshPercent);
     t["unknowns"] = field.unknowns;
     t["sector_of"] = field.sectorOf;
     t["solve_ms"] = number(field.solveMs);

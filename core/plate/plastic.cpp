@@ -53,6 +53,7 @@ public:
     bool toFactor(const State& from, double factor, State& to) { return step(from, false, factor, to); }
 
     int factorisations() const { return m_factorisations; }
+    double residualLeft() const { return m_residualLeft; }
     /// d factor / d work deflection at the last converged tangent.
     double tangent() const { return m_tangent; }
 
@@ -80,8 +81,10 @@ private:
                 std::abs(gap) < 1e-9 * std::max(std::abs(target), byDeflection ? std::abs(last) : 1.0);
             if (!std::isfinite(size))
                 return false;
-            if (i > 0 && onTarget && size < kTolerance)
+            if (i > 0 && onTarget && size < kTolerance) {
+                m_residualLeft = std::max(m_residualLeft, size);
                 return true;
+            }
             if (i > 8 && size > 1e3)
                 return false;
             // A full step that leaves more out of balance than it found went too far: half of it instead. The
@@ -170,7 +173,7 @@ private:
     Stiffness m_stiffness;
     SparseSolver m_solver;
     int m_factorisations = 0;
-    double m_tangent = 0;
+    double m_tangent = 0, m_residualLeft = 0;
 };
 
 /// A path takes about 40; where a neck of a hundredth of the plate yields first, some hundreds. Past this
@@ -240,6 +243,8 @@ util::Result<PlasticPath> solvePlastic(const PlateModel& model, double thickness
         State loaded, free;
         if (stepper.toFactor(from, factor, loaded) && stepper.toFactor(loaded, 0, free))
             path.residual[i] = model.unknowns().toNodes(free.unknowns).row(0).transpose();
+        else
+            path.unloadingFailed = true;
     };
     std::size_t nextUnload = 0;
     while (nextUnload < options.unloadFrom.size() && options.unloadFrom[nextUnload] <= yieldFactor)
@@ -286,6 +291,7 @@ util::Result<PlasticPath> solvePlastic(const PlateModel& model, double thickness
     if (path.curve.size() < 3)
         return util::Problem{"plate", say("the bending past yield could not be followed")};
     path.factorisations = stepper.factorisations() + elasticStepper.factorisations();
+    path.residualLeft = std::max(stepper.residualLeft(), elasticStepper.residualLeft());
     return path;
 }
 

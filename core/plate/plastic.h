@@ -36,7 +36,11 @@ struct PlasticPath {
     /// Residual w at every node after unloading from options.unloadFrom; empty where that load was not
     /// reached.
     std::vector<Eigen::VectorXd> residual;
+    /// A load that was carried could not be taken off again: its set is not known.
+    bool unloadingFailed = false;
     int factorisations = 0;
+    /// Largest force left out of balance at any step that counts, over the largest force of the load there.
+    double residualLeft = 0;
 };
 
 /// Source of the method: load stepped by the deflection it works through (a form of arc length after

@@ -27,7 +27,8 @@ int rankOf(Grade grade) {
 }
 
 bool dragsDown(const Check& check) {
-    return check.grade != Grade::Incomplete || (check.member == "plate" && check.kind == CheckKind::Force);
+    return check.grade != Grade::Incomplete ||
+           (check.member == "plate" && (check.kind == CheckKind::Force || check.id == "plate.set"));
 }
 
 } // namespace

@@ -227,6 +227,33 @@ INSTANTIATE_TEST_SUITE_P(BadInput, ShapesThatCannotBe,
                              return name;
                          });
 
+TEST(Check, ASolutionOutOfBoundsGivesItsReasonAndNoNumber) {
+    const job::Job job = jobOf(sample("mill_lane_six_pin"));
+    const engine::Report sound = engine::check(job);
+    ASSERT_TRUE(sound.plate.field);
+    EXPECT_GT(sound.plate.field->trust.residual, 0); // measured, not put in
+    EXPECT_LT(sound.plate.field->trust.residual, 1e-6);
+    for (double plate::TrustBounds::*bound :
+         {&plate::TrustBounds::residual, &plate::TrustBounds::meshPercent}) {
+        engine::CheckOptions options;
+        options.trust.*bound = 0; // no solution is as good as that
+        const engine::Report report = engine::check(job, options);
+        EXPECT_EQ(report.grade, verdict::Grade::Incomplete);
+        ASSERT_EQ(report.problems.size(), 1u);
+        EXPECT_NE(report.reason.find(report.problems[0].message.substr(0, 40)), std::string::npos)
+            << report.reason;
+        EXPECT_FALSE(report.plate.field || report.plate.collapseFactor || report.plate.setMm);
+        EXPECT_FALSE(report.screw.ratedLoad || report.screw.stamp || report.screw.stopTorque ||
+                     report.proof.load);
+        EXPECT_TRUE(report.gauge.empty() && report.card.rows.empty() && report.weakest.empty());
+        EXPECT_EQ(report.picture, nullptr);
+        for (const verdict::Check& row : report.checks) {
+            const bool plate = row.id == "plate.collapse" || row.id == "plate.set";
+            EXPECT_FALSE(plate && (row.margin || row.demand == 0.0)) << row.id;
+        }
+    }
+}
+
 TEST(Check, AStatedLoadNeedsNoSpringsForItsAnswer) {
     const engine::Report report = engine::check(jobOf(plainDisc()));
     EXPECT_TRUE(report.missing.empty());

@@ -4,6 +4,7 @@
 // elastic stress (Williams, J. Appl. Mech. 19 (1952) 526).
 #include "app/engine/check.h"
 #include "app/engine/plate_field.h"
+#include "app/engine/plate_report.h"
 #include "core/jobfile/json.h"
 #include "core/jobfile/read.h"
 
@@ -190,10 +191,56 @@ TEST(HardShapes, SharpInsideCornerIsLeftOutOfThePeakWhichThenSettles) {
     EXPECT_TRUE(field->settled);
     EXPECT_NEAR(finer->peakStress, field->peakStress, 0.03 * finer->peakStress);
     const Eigen::Vector2d peak = field->model->mesh().nodes.col(field->peakNode);
-    for (shape::Point corner : field->sharpCorners) {
-        const shape::Point folded = field->model->sector().fold(corner);
+    for (const SharpCorner& corner : field->sharpCorners) {
+        const shape::Point folded = field->model->sector().fold(corner.at);
         EXPECT_GE((peak - Eigen::Vector2d(folded.x, folded.y)).norm(), task.section.thickness);
     }
+}
+
+TEST(HardShapes, SharpCornersNearTheBoreDoNotHideItsPeak) {
+    // Three arms of a plate thicker than the steel between its waists and its bore: all of it is within a
+    // thickness of a corner, and the worst stress was once looked for out in the arms.
+    PlateTask task;
+    for (int i = 0; i < 3; ++i) {
+        const double angle = 2 * std::numbers::pi * i / 3;
+        task.region.rim.vertices.push_back({shape::polar(60, angle - 0.25)});
+        task.region.rim.vertices.push_back({shape::polar(60, angle + 0.25)});
+        task.region.rim.vertices.push_back({shape::polar(24, angle + std::numbers::pi / 3)});
+        task.stations.push_back({shape::polar(40, angle), 0, 10, 3750});
+    }
+    task.region.holes.push_back({shape::circleLoop({0, 0}, 8), Part::Bore, 0});
+    task.bearing = {{0, 0}, 8, 15, 0};
+    task.section = {24, 200000, 0.3};
+    const auto field = solvePlateField(task);
+    ASSERT_TRUE(field) << field.problem().message;
+    ASSERT_EQ(field->sharpCorners.size(), 3U);
+    const FieldReport report = fieldReport(*field, task, 0, 0);
+    ASSERT_TRUE(report.boreEdgeStressMpa);
+    EXPECT_GE(report.peakStressMpa, *report.boreEdgeStressMpa * (1 - 1e-9));
+}
+
+TEST(HardShapes, PeakAtTheEndOfASlotIsSeenByTheFirstMeshes) {
+    // Half a round of 2.4 mm radius got three sides, two coarse meshes agreed by chance and the peak was
+    // called settled 5 % under what finer ones find.
+    PlateTask task;
+    task.region.rim = shape::rectangleLoop(140, 140, 0);
+    task.region.holes.push_back({shape::circleLoop({0, 0}, 17), Part::Bore, 0});
+    task.region.holes.push_back({shape::slotLoop({13, 47}, 10, 4.74, 0.46), Part::Extra, 0});
+    for (int i = 0; i < 4; ++i) {
+        const shape::Point at = shape::polar(60, 0.5 + i * std::numbers::pi / 2);
+        task.region.holes.push_back({shape::circleLoop(at, 5.44), Part::Access, i});
+        task.stations.push_back({at, 5.44, 8.16, 2000});
+    }
+    task.bearing = {{0, 0}, 17, 34, 0};
+    task.section = {24.8, 200000, 0.3};
+    FieldOptions finer;
+    finer.settledPercent = 0;
+    finer.mostLevels = 5;
+    const auto field = solvePlateField(task), fine = solvePlateField(task, finer);
+    ASSERT_TRUE(field && fine);
+    EXPECT_TRUE(field->settled);
+    EXPECT_NEAR(field->peakStress, fine->peakStress,
+                0.02 * fine->peakStress); // settled to 2 % is what it says
 }
 
 TEST(HardShapes, CheckSaysThatASharpInsideCornerHasNoElasticStressAndJudgesBySetAndFolding) {
