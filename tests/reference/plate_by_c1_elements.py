@@ -80,7 +80,7 @@ MODELS = {
                "places": [[63, 63], [63, 0], [42, 30]], "spots": [[22, 22], [35, 0], [50, 20]]},
 }
 # The holes are 12 to 24 mm across: `thin` is a fiftieth of the smallest, where Reissner's hole in bending stands within
-# half a per cent of Kirchhoff's (see independent_solver_test.cpp); `thick` is about half of a hole, a tenth of a plate.
+# 0.7 % of Kirchhoff's (see independent_solver_test.cpp); `thick` is about half of a hole, a tenth of a plate.
 THIN, THICK = 0.25, 8.0
 SMALLER = ["annulus", "four stations", "bar"]
 SPOT = 2.0  # radius of the disc over which a moment inside is the mean

@@ -3,11 +3,12 @@
 // versions and the figures' own errors are told there).
 //
 // Thin plates (0.25 mm): Kirchhoff-Love, C1 elements. Ours counts shear and lets the twist at a free edge die
-// away in a layer a third of the thickness deep; Kirchhoff's does neither. What that makes of a deflection
-// goes with the square of t over the plate, a ten-thousandth here. What it makes of the moment at a hole goes
-// with t over the hole: Reissner's hole (tests/reference/kt_holes_bending_and_ligaments.csv, simple bending)
-// stands 1.9 % above Kirchhoff's (5 + 3 nu) / (3 + nu) = 1.788 at ten thicknesses, so half a per cent and
-// less at the 48 to 96 of these holes.
+// away in a layer a third of the thickness deep; Kirchhoff's does neither. What that makes of the moment at a
+// hole goes with thickness over hole: Reissner's hole in simple bending
+// (tests/reference/kt_holes_bending_and_ligaments.csv, recomputed) stands 6.5 % above Kirchhoff's (5 + 3 nu)
+// / (3 + nu) = 1.788 when the hole is five thicknesses wide and 3.3 % when it is ten; so 0.7 % at 48, the
+// smallest hole here, and less at the others. Deflections feel it much less: the layer is a hundredth of a
+// hole.
 //
 // Thick plates (8 mm, holes of 1.5 to 3 thicknesses): Reissner-Mindlin by ordinary fourth-order elements. The
 // theory is the same, so nothing is allowed for.
@@ -31,6 +32,9 @@ namespace {
 // What is asked of the field (solid3d_test.cpp has the same); the reference's own error is less than half of
 // each.
 constexpr double kDeflection = 0.005, kEnergy = 0.005, kEdgeMoment = 0.02;
+// As the field comes, it looks at the peak alone: edges with a third of its stress, narrow waves of moment
+// between them, are not refined for. They are shown and not judged; this is to notice when they go astray.
+constexpr double kEdgeBesidePeak = 0.05;
 // The same theory on fine meshes: what shear adds must be right as well, and it is 2 % and more of these
 // deflections.
 constexpr double kSameTheory = 0.002;
@@ -197,7 +201,8 @@ TEST_P(IndependentSolver, MeetsDeflectionEnergyAndPeakAsTheFieldComes) {
     // The load balances itself. Rounding grows with the square of size over thickness, 4e5 for the thinnest.
     EXPECT_LT(field->elastic.pinReaction, 1e-8);
     const auto ours = figures(*field, task, inputs);
-    compare(title, ours, theirs, {{"deflection", kDeflection}, {"energy", kEnergy}});
+    compare(title, ours, theirs,
+            {{"deflection", kDeflection}, {"energy", kEnergy}, {"edge", kEdgeBesidePeak}});
     // The peak is what the field settles on: the largest of all the edges.
     double peak = 0, expected = 0;
     for (const auto& [key, value] : *theirs.members())
@@ -210,7 +215,6 @@ TEST_P(IndependentSolver, MeetsDeflectionEnergyAndPeakAsTheFieldComes) {
 }
 
 TEST_P(IndependentSolver, MeetsEveryEdgeAndTheMomentsInsideWhenSettledFinely) {
-    // As the field comes, it looks at the peak alone: other edges may lie a few per cent off.
     FieldOptions fine;
     fine.settledPercent = 0.2;
     fine.mostLevels = 6;
