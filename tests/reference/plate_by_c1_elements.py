@@ -8,9 +8,9 @@ Two formulations, neither of them ours (six- and seven-node shear triangles with
 
   thin    Kirchhoff-Love plate: the deflection alone, in Hsieh-Clough-Tocher triangles, which join with their slopes
           (C1); the library's own Kirchhoff-Love brick; free edges are natural. Straight triangles: a round edge is a
-          polygon that encloses the circle's area, with its moment taken as the mean over each side (the corners of a
-          polygon disturb the moment by about 1/n, and the disturbance has no mean). Two meshes, the second with half
-          the side everywhere.
+          polygon that encloses the circle's area (the ends of a bar: a fine one). Its moment is the mean over each
+          side: the corners of a polygon disturb the moment by about 1/n, and the disturbance has no mean. Two meshes,
+          the second with half the side everywhere.
   thick   Reissner-Mindlin plate, shear factor 5/6: deflection and rotations all of fourth order on curved six-node
           triangles, nothing reduced, tied or added, which does not lock at these thicknesses. Two meshes.
 
@@ -26,7 +26,7 @@ The value is that of the finer mesh; on straight triangles a third of the change
 
 GetFEM 5.4.2 (Debian 12: python3-getfem 5.4.2+dfsg1-3+b1), numpy 1.24.2. Y. Renard, K. Poulios, ACM Trans. Math.
 Softw. 47 (2020) art. 4 (the library); R. W. Clough, J. L. Tocher, Proc. Conf. Matrix Methods in Struct. Mech.,
-Wright-Patterson AFB 1965 (the element).
+Wright-Patterson AFB 1965 (the element); both citations from memory.
 """
 import json
 import re
@@ -87,13 +87,12 @@ SPOT = 2.0  # radius of the disc over which a moment inside is the mean
 
 
 class Shape:
-    """What is round: centre, radius, and whether the steel lies inside (the rim) or outside (a hole)."""
+    """A model's rim and its holes, numbered in the order of `round`: bore, access, extra."""
 
     def __init__(self, model):
         self.rim = model["rim"]
-        self.holes = {"bore": [[0.0, 0.0, float(model["bearing"][0])]],
-                      "access": model["access"], "extra": model["extra"]}
-        self.round = [(h, part) for part in self.holes for h in self.holes[part]]
+        holes = {"bore": [[0.0, 0.0, float(model["bearing"][0])]], "access": model["access"], "extra": model["extra"]}
+        self.round = [(h, part) for part in holes for h in holes[part]]
 
     def mesh(self, h):
         kind, *size = self.rim
@@ -148,16 +147,12 @@ def points(mesh):
     return np.array(mesh.pts(mesh.pid()))
 
 
-def put(mesh, pts):
-    mesh.set_pts(pts)
-
-
 def onto_edges(shape, mesh):
     """Boundary points back to their round edge; who is where."""
     pts, where = points(mesh), {}
     for i in np.unique(faces(mesh)):
         where[i], pts[:, i] = shape.nearest(pts[:, i])
-    put(mesh, pts)
+    mesh.set_pts(pts)
     return where
 
 
@@ -168,8 +163,7 @@ def graded(shape, h, sides, grade):
     for _ in range(20):
         onto_edges(shape, mesh)
         pts = points(mesh)
-        pid, idx = mesh.pid_from_cvid()
-        corners = pts[:, pid.reshape(-1, 3)]
+        corners = pts[:, mesh.pid_from_cvid()[0].reshape(-1, 3)]
         middle = corners.mean(axis=2)
         longest = max_side(corners)
         wanted = np.full(len(longest), 1.3 * h)
@@ -202,7 +196,7 @@ def same_area(shape, mesh):
         turn = np.diff(np.append(angle, angle[0] + 2 * np.pi))
         grow = np.sqrt(2 * np.pi / np.sin(turn).sum())
         pts[:, mine] = np.array([[x], [y]]) + (pts[:, mine] - [[x], [y]]) * grow
-    put(mesh, pts)
+    mesh.set_pts(pts)
     return where
 
 
@@ -324,7 +318,6 @@ class Thin(Plate):
             return np.array([np.cos(0 * angle)] + [f(k * angle) for k in range(1, 9) for f in (np.cos, np.sin)]).T
         smooth = np.linalg.lstsq(waves(middle), mean, rcond=None)[0]
         return np.abs(waves(np.linspace(0, 2 * np.pi, 721)) @ smooth).max()
-
 
     def corner_slopes(self, p):
         """At corners of the mesh they are unknowns themselves: the second and third of the corner's."""
