@@ -66,10 +66,16 @@ QString askText(QWidget* parent, const QString& title, const QString& words, con
     return taken ? text : QString();
 }
 
+std::filesystem::path askOpenRackPath(QWidget* parent) {
+    return QFileDialog::getOpenFileName(parent, Window::tr("Open a rack"), settings::lastFolder(),
+                                        Window::tr("Racks (*.json);;All files (*)"))
+        .toStdString();
+}
+
 } // namespace
 
 Questions Questions::dialogs() {
-    return {askUnsaved, askReally, askOpenPath, askSavePath, askOpenPaths, askText};
+    return {askUnsaved, askReally, askOpenPath, askSavePath, askOpenPaths, askText, askOpenRackPath};
 }
 
 } // namespace pw::gui

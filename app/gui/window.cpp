@@ -18,6 +18,8 @@
 #include "app/gui/panels/top_bar.h"
 #include "app/gui/panels/verdict_panel.h"
 #include "app/gui/print/print_job.h"
+#include "app/gui/rack/rack_desk.h"
+#include "app/gui/rack/rack_page.h"
 #include "app/gui/samples.h"
 #include "app/gui/views/plan_view.h"
 #include "app/gui/views/section_view.h"
@@ -42,6 +44,7 @@
 #include <QMimeData>
 #include <QScreen>
 #include <QSplitter>
+#include <QStackedWidget>
 #include <QTimer>
 #include <QUrl>
 #include <QVBoxLayout>
@@ -85,6 +88,10 @@ Window::Window(Engine engine, Questions questions)
     m_figures = new FiguresPanel(*m_document, this);
     m_stage = new Stage(*m_document, m_engine.ladder, this);
     m_plan = &m_stage->plan();
+    m_desk = new RackDesk(*m_document, *m_shelf, m_engine.rank, m_questions, this);
+    m_middle = new QStackedWidget(this);
+    m_middle->addWidget(m_stage);
+    m_middle->addWidget(&m_desk->page());
     m_verdict = new VerdictPanel(this);
 
     auto* column = new QVBoxLayout(this);
@@ -96,7 +103,7 @@ Window::Window(Engine engine, Questions questions)
     column->addWidget(m_notice);
     column->addWidget(m_splitter, 1);
     m_splitter->addWidget(m_figures);
-    m_splitter->addWidget(m_stage);
+    m_splitter->addWidget(m_middle);
     m_splitter->addWidget(m_verdict);
     m_splitter->setHandleWidth(1);
     m_splitter->setChildrenCollapsible(false);
@@ -108,7 +115,14 @@ Window::Window(Engine engine, Questions questions)
     connect(m_shelf, &RackShelf::changed, this, &Window::rackChanged);
     connect(m_document, &Document::changed, this, &Window::jobChanged);
     connect(m_document, &Document::fileChanged, this, &Window::fileChanged);
-    connect(&m_document->undoStack(), &QUndoStack::indexChanged, this, &Window::fileChanged);
+    connect(m_desk, &RackDesk::historyChanged, this, &Window::fileChanged);
+    connect(m_desk, &RackDesk::openChanged, this, [this](bool open) {
+        m_middle->setCurrentIndex(open ? 1 : 0);
+        m_top->setRackOpen(open);
+        if (!open)
+            m_plan->setFocus(Qt::OtherFocusReason);
+    });
+    connect(m_desk, &RackDesk::said, m_notice, &NoticeBar::say);
     connect(m_checker, &Checker::answered, this, &Window::answer);
     connect(m_files, &JobFiles::opened, this, [this] {
         m_plan->fit();
@@ -124,8 +138,9 @@ Window::Window(Engine engine, Questions questions)
         if (revision == m_document->revision())
             m_verdict->setFailure(what);
     });
-    connect(m_top, &TopBar::undo, &m_document->undoStack(), &QUndoStack::undo);
-    connect(m_top, &TopBar::redo, &m_document->undoStack(), &QUndoStack::redo);
+    connect(m_top, &TopBar::undo, this, [this] { m_desk->history().undo(); });
+    connect(m_top, &TopBar::redo, this, [this] { m_desk->history().redo(); });
+    connect(m_top, &TopBar::rack, m_desk, &RackDesk::toggle);
     connect(m_top, &TopBar::unitsChosen, this, &Window::setUnits);
     connect(m_top, &TopBar::cutFile, this, [this] { write(Output::CutSize); });
     connect(m_top, &TopBar::solid, this, [this] { write(Output::Plate); });
@@ -144,14 +159,16 @@ Window::Window(Engine engine, Questions questions)
             [this](const std::string& path) { m_figures->openField(path, true); });
     buildMenu();
     setTabOrder(m_top, m_figures);
-    setTabOrder(m_figures, m_stage);
-    setTabOrder(m_stage, m_verdict);
+    setTabOrder(m_figures, m_middle);
+    setTabOrder(m_middle, m_verdict);
 
     m_top->setUnits(m_units);
     m_figures->setUnits(m_units);
     m_stage->setUnits(m_units);
     m_verdict->setUnits(m_units);
+    m_desk->setUnits(m_units);
     m_plan->setSnap(settings::snapStepMm(m_units));
+    m_desk->setSnap(settings::snapStepMm(m_units));
     const QSize screen = QGuiApplication::primaryScreen()->availableSize();
     resize(QSize(1366, 768).boundedTo(screen));
     restoreGeometry(settings::windowGeometry());
@@ -259,6 +276,7 @@ void Window::buildMenu() {
     add(m_menu, tr("Save as…"), QKeySequence::SaveAs, [this] { saveAs(); });
     m_revert = add(m_menu, tr("Back to what is saved"), {}, [this] { m_files->revert(); });
     m_menu->addSeparator();
+    add(m_menu, tr("Rack"), QKeySequence(Qt::CTRL | Qt::Key_R), [this] { m_desk->toggle(); });
     if (m_engine.tryTool)
         add(m_menu, tr("Try a tool you have…"), {}, [this] { tryTool(); });
     fillOutputs(m_menu->addMenu(tr("Write")));
@@ -268,11 +286,11 @@ void Window::buildMenu() {
     m_menu->addSeparator();
     auto* undo = new QAction(tr("Undo"), this);
     undo->setShortcut(QKeySequence::Undo);
-    connect(undo, &QAction::triggered, &m_document->undoStack(), &QUndoStack::undo);
+    connect(undo, &QAction::triggered, this, [this] { m_desk->history().undo(); });
     addAction(undo);
     auto* redo = new QAction(tr("Redo"), this);
     redo->setShortcuts({QKeySequence(QKeySequence::Redo), QKeySequence(Qt::CTRL | Qt::Key_Y)});
-    connect(redo, &QAction::triggered, &m_document->undoStack(), &QUndoStack::redo);
+    connect(redo, &QAction::triggered, this, [this] { m_desk->history().redo(); });
     addAction(redo);
     add(m_menu, tr("Help"), QKeySequence::HelpContents, [this] { showHelp(); });
     add(m_menu, tr("Preferences…"), QKeySequence::Preferences, [this] { showPreferences(); });
@@ -355,6 +373,7 @@ void Window::welcome() {
 void Window::applyPreferences() {
     setUnits(settings::unitSystem());
     m_plan->setSnap(settings::snapStepMm(m_units));
+    m_desk->setSnap(settings::snapStepMm(m_units));
     const double before = Look::now().scale();
     applyLook();
     if (Look::now().scale() != before) {
@@ -421,6 +440,7 @@ MendFunction Window::mendOnPiece() const {
 
 void Window::rackChanged() {
     m_plan->setPiece(m_shelf->stock());
+    strip().setRack(m_shelf->reading());
     m_figures->setRack({m_shelf->reading(), m_shelf->rackTrouble(), m_shelf->pieceTrouble()});
     checkNow();
 }
@@ -448,7 +468,7 @@ void Window::answer(quint64 revision, std::shared_ptr<const engine::Report> repo
 }
 
 void Window::fileChanged() {
-    auto& undo = m_document->undoStack();
+    const QUndoStack& undo = m_desk->history();
     m_top->setHistory(undo.canUndo(), undo.undoText(), undo.canRedo(), undo.redoText());
     const bool named = !m_document->path().empty();
     if (m_document->isChanged())
@@ -472,6 +492,8 @@ void Window::setUnits(units::System system) {
     m_figures->setUnits(system);
     m_stage->setUnits(system);
     m_verdict->setUnits(system);
+    m_desk->setUnits(system);
+    m_desk->setSnap(settings::snapStepMm(system));
     checkNow();
 }
 
@@ -678,7 +700,7 @@ bool Window::event(QEvent* event) {
 }
 
 void Window::closeEvent(QCloseEvent* event) {
-    if (!m_files->maybeSave()) {
+    if (!m_desk->maybeLeave() || !m_files->maybeSave()) {
         event->ignore();
         return;
     }

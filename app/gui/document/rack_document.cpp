@@ -156,8 +156,9 @@ void RackDocument::takeOff(std::size_t row) {
 
 // --- The file
 
-bool RackDocument::fail(const QString& words) {
+bool RackDocument::fail(Trouble kind, const QString& words) {
     m_trouble = words;
+    m_kind = kind;
     Q_EMIT fileChanged();
     return false;
 }
@@ -166,6 +167,7 @@ void RackDocument::written(const std::string& text) {
     m_onDisk = text;
     m_written = true;
     m_trouble.clear();
+    m_kind = Trouble::None;
     Q_EMIT fileChanged();
 }
 
@@ -176,11 +178,12 @@ bool RackDocument::write(bool over) {
     std::error_code error;
     const bool there = std::filesystem::exists(m_path, error);
     if (!over && !there && !error)
-        return fail(tr("%1 is gone. What stands here is not in any file.").arg(fileName()));
+        return fail(Trouble::Gone, tr("%1 is gone. What stands here is not in any file.").arg(fileName()));
     const auto disk = util::readFile(m_path);
     const bool foreign = there && (!disk || *disk != m_onDisk);
     if (foreign && !over)
-        return fail(tr("%1 was written by another program meanwhile. Your changes stand here and are not in "
+        return fail(Trouble::Foreign,
+                    tr("%1 was written by another program meanwhile. Your changes stand here and are not in "
                        "the file.")
                         .arg(fileName()));
     const std::string text = tree() == m_opened ? m_openedText : jobfile::toJson(tree());
@@ -188,7 +191,8 @@ bool RackDocument::write(bool over) {
     const auto saved = keep && text != m_openedText ? rack::saveRackTree(tree(), m_path)
                                                     : util::writeFileWhole(m_path, text);
     if (!saved)
-        return fail(tr("%1 could not be written: %2. Your changes stand here.")
+        return fail(Trouble::CannotWrite,
+                    tr("%1 could not be written: %2. Your changes stand here.")
                         .arg(fileName(), QString::fromStdString(saved.problem().message)));
     m_kept = m_kept || keep;
     written(text);
@@ -200,7 +204,7 @@ bool RackDocument::look() {
     if (!std::filesystem::exists(m_path, error)) {
         if (!error && m_trouble.isEmpty()) {
             m_written = false;
-            fail(tr("%1 is gone. What stands here is not in any file.").arg(fileName()));
+            fail(Trouble::Gone, tr("%1 is gone. What stands here is not in any file.").arg(fileName()));
         }
         return false;
     }
@@ -208,7 +212,8 @@ bool RackDocument::look() {
     if (!text || *text == m_onDisk) // what cannot be read now cannot be compared
         return false;
     if (!m_written) {
-        fail(tr("%1 was written by another program meanwhile. Your changes stand here and are not in the "
+        fail(Trouble::Foreign,
+             tr("%1 was written by another program meanwhile. Your changes stand here and are not in the "
                 "file.")
                  .arg(fileName()));
         return false;
@@ -221,7 +226,8 @@ bool RackDocument::takeTheirs() {
     auto loaded = rack::loadRackTree(m_path);
     if (!text || !loaded) {
         m_written = false;
-        return fail(tr("%1 holds no rack any more: %2. What was read before stands here.")
+        return fail(Trouble::Foreign,
+                    tr("%1 holds no rack any more: %2. What was read before stands here.")
                         .arg(fileName(), QString::fromStdString(loaded ? text.problem().message
                                                                        : loaded.problem().message)));
     }

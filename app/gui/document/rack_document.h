@@ -47,6 +47,8 @@ public:
     bool isWritten() const { return m_written; }
     /// Why the last edits are not in the file; empty when they are, or are about to be.
     const QString& trouble() const { return m_trouble; }
+    enum class Trouble { None, CannotWrite, Foreign, Gone };
+    Trouble troubleKind() const { return m_kind; }
     /// Now, not in a moment. `over`: also over what somebody else has written, which stays beside it as
     /// NAME~.
     bool write(bool over = false);
@@ -67,7 +69,7 @@ protected:
     util::Problems problemsIn(const jobfile::Tree& tree) const override;
 
 private:
-    bool fail(const QString& words);
+    bool fail(Trouble kind, const QString& words);
     void written(const std::string& text);
 
     std::filesystem::path m_path;
@@ -78,6 +80,7 @@ private:
     std::string m_onDisk;     ///< as last read or written here
     QTimer m_rest;
     QString m_trouble;
+    Trouble m_kind = Trouble::None;
     bool m_written = true;
     bool m_kept = false; ///< what was there before this sitting stands beside it
     bool m_taking = false;

@@ -1,0 +1,83 @@
+#include "app/gui/rack/piece_editor.h"
+
+#include "app/gui/rack/piece_figures.h"
+#include "app/gui/rack/piece_view.h"
+#include "app/gui/widgets/look.h"
+#include "app/gui/widgets/word_button.h"
+
+#include <QBoxLayout>
+#include <QPainter>
+
+namespace pw::gui {
+
+namespace {
+
+/// Narrower than this the picture stands over the figures, design px.
+constexpr double kBeside = 600, kFigures = 330;
+
+} // namespace
+
+PieceEditor::PieceEditor(QWidget* parent)
+    : QWidget(parent), m_halves(new QBoxLayout(QBoxLayout::LeftToRight)), m_figures(new PieceFigures(this)),
+      m_view(new PieceView(this)),
+      m_done(new WordButton(tr("Back to the rack"), WordButton::Style::Boxed, this)),
+      m_points(new WordButton(tr("Type its points…"), WordButton::Style::Boxed, this)),
+      m_sides(new WordButton(tr("Four sides and a diagonal…"), WordButton::Style::Boxed, this)) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    m_halves->setSpacing(0);
+    m_halves->addWidget(m_figures, 0);
+    m_halves->addWidget(m_view, 1);
+    column->addLayout(m_halves, 1);
+    auto* foot = new QHBoxLayout;
+    foot->setContentsMargins(16, 8, 16, 8);
+    foot->setSpacing(8);
+    foot->addWidget(m_done);
+    foot->addStretch(1);
+    foot->addWidget(m_points);
+    foot->addWidget(m_sides);
+    column->addLayout(foot);
+    connect(m_figures, &PieceFigures::fieldEntered, m_view, &PieceView::light);
+    connect(m_view, &PieceView::picked, m_figures, &PieceFigures::openPart);
+    connect(m_done, &QAbstractButton::clicked, this, [this] {
+        m_figures->finishTyping();
+        Q_EMIT done();
+    });
+    connect(m_points, &QAbstractButton::clicked, this, &PieceEditor::pointsAsked);
+    connect(m_sides, &QAbstractButton::clicked, this, &PieceEditor::sidesAsked);
+    setTabOrder(m_figures, m_view);
+    setTabOrder(m_view, m_done);
+}
+
+void PieceEditor::setPiece(RackDocument* rack, std::size_t row) {
+    m_rack = rack;
+    m_row = row;
+    m_figures->setPiece(rack, row);
+    m_view->setPiece(rack, row);
+}
+
+void PieceEditor::setUnits(units::System system) {
+    m_figures->setUnits(system);
+    m_view->setUnits(system);
+}
+
+void PieceEditor::setSnap(double mm) {
+    m_view->setSnap(mm);
+}
+
+void PieceEditor::resizeEvent(QResizeEvent*) {
+    const Look& look = Look::now();
+    const bool beside = width() >= look.pxF(kBeside);
+    m_halves->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::BottomToTop);
+    m_halves->setStretchFactor(m_figures, beside ? 0 : 2);
+    m_figures->setFixedWidth(beside ? look.px(kFigures) : width());
+    m_figures->setMinimumHeight(0);
+}
+
+void PieceEditor::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.fillRect(rect(), Look::now().colours().panel);
+}
+
+} // namespace pw::gui
