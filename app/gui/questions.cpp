@@ -66,10 +66,17 @@ QString askText(QWidget* parent, const QString& title, const QString& words, con
     return taken ? text : QString();
 }
 
+std::filesystem::path askOpenRackPath(QWidget* parent) {
+    return QFileDialog::getOpenFileName(
+               parent, QCoreApplication::translate("pw::gui::Window", "Open a rack"), settings::lastFolder(),
+               QCoreApplication::translate("pw::gui::Window", "Racks (*.json);;All files (*)"))
+        .toStdString();
+}
+
 } // namespace
 
 Questions Questions::dialogs() {
-    return {askUnsaved, askReally, askOpenPath, askSavePath, askOpenPaths, askText};
+    return {askUnsaved, askReally, askOpenPath, askSavePath, askOpenPaths, askText, askOpenRackPath};
 }
 
 } // namespace pw::gui

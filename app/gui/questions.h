@@ -22,6 +22,7 @@ struct Questions {
     /// One line of text; empty when it was called off.
     std::function<QString(QWidget*, const QString& title, const QString& words, const QString& proposal)>
         text;
+    std::function<std::filesystem::path(QWidget*)> openRackPath; ///< a rack file
 
     /// Qt's own dialogs.
     static Questions dialogs();

@@ -2,12 +2,10 @@
 
 #include "app/engine/mend.h"
 #include "app/engine/rack.h"
-#include "app/engine/several.h"
 #include "app/gui/document/rack_shelf.h"
 #include "app/gui/help/help_pages.h"
 #include "app/gui/help/help_window.h"
 #include "app/gui/job_files.h"
-#include "app/gui/models/field_text.h"
 #include "app/gui/models/missing_order.h"
 #include "app/gui/models/new_job.h"
 #include "app/gui/panels/figures_panel.h"
@@ -17,18 +15,15 @@
 #include "app/gui/panels/stage.h"
 #include "app/gui/panels/top_bar.h"
 #include "app/gui/panels/verdict_panel.h"
-#include "app/gui/print/print_job.h"
+#include "app/gui/rack/rack_desk.h"
+#include "app/gui/rack/rack_page.h"
 #include "app/gui/samples.h"
 #include "app/gui/views/plan_view.h"
 #include "app/gui/views/section_view.h"
 #include "app/gui/widgets/check_row.h"
 #include "app/gui/widgets/field_box.h"
 #include "app/gui/widgets/look.h"
-#include "app/gui/widgets/verdict_head.h"
 #include "app/gui/widgets/word_button.h"
-#include "app/paper/offcut.h"
-#include "core/jobfile/json.h"
-#include "core/jobfile/read.h"
 
 #include <QAction>
 #include <QApplication>
@@ -42,6 +37,7 @@
 #include <QMimeData>
 #include <QScreen>
 #include <QSplitter>
+#include <QStackedWidget>
 #include <QTimer>
 #include <QUrl>
 #include <QVBoxLayout>
@@ -51,10 +47,6 @@ namespace pw::gui {
 using jobfile::Tree;
 
 namespace {
-
-QString fileName(const std::filesystem::path& file) {
-    return QString::fromStdString(file.filename().string());
-}
 
 /// Menus are windows of their own and take nothing over from the one they belong to.
 void dressMenus(QWidget& window) {
@@ -85,6 +77,10 @@ Window::Window(Engine engine, Questions questions)
     m_figures = new FiguresPanel(*m_document, this);
     m_stage = new Stage(*m_document, m_engine.ladder, this);
     m_plan = &m_stage->plan();
+    m_desk = new RackDesk(*m_document, *m_shelf, m_engine.rank, m_questions, this);
+    m_middle = new QStackedWidget(this);
+    m_middle->addWidget(m_stage);
+    m_middle->addWidget(&m_desk->page());
     m_verdict = new VerdictPanel(this);
 
     auto* column = new QVBoxLayout(this);
@@ -96,7 +92,7 @@ Window::Window(Engine engine, Questions questions)
     column->addWidget(m_notice);
     column->addWidget(m_splitter, 1);
     m_splitter->addWidget(m_figures);
-    m_splitter->addWidget(m_stage);
+    m_splitter->addWidget(m_middle);
     m_splitter->addWidget(m_verdict);
     m_splitter->setHandleWidth(1);
     m_splitter->setChildrenCollapsible(false);
@@ -108,7 +104,14 @@ Window::Window(Engine engine, Questions questions)
     connect(m_shelf, &RackShelf::changed, this, &Window::rackChanged);
     connect(m_document, &Document::changed, this, &Window::jobChanged);
     connect(m_document, &Document::fileChanged, this, &Window::fileChanged);
-    connect(&m_document->undoStack(), &QUndoStack::indexChanged, this, &Window::fileChanged);
+    connect(m_desk, &RackDesk::historyChanged, this, &Window::fileChanged);
+    connect(m_desk, &RackDesk::openChanged, this, [this](bool open) {
+        m_middle->setCurrentIndex(open ? 1 : 0);
+        m_top->setRackOpen(open);
+        if (!open)
+            m_plan->setFocus(Qt::OtherFocusReason);
+    });
+    connect(m_desk, &RackDesk::said, m_notice, &NoticeBar::say);
     connect(m_checker, &Checker::answered, this, &Window::answer);
     connect(m_files, &JobFiles::opened, this, [this] {
         m_plan->fit();
@@ -124,8 +127,9 @@ Window::Window(Engine engine, Questions questions)
         if (revision == m_document->revision())
             m_verdict->setFailure(what);
     });
-    connect(m_top, &TopBar::undo, &m_document->undoStack(), &QUndoStack::undo);
-    connect(m_top, &TopBar::redo, &m_document->undoStack(), &QUndoStack::redo);
+    connect(m_top, &TopBar::undo, this, [this] { m_desk->history().undo(); });
+    connect(m_top, &TopBar::redo, this, [this] { m_desk->history().redo(); });
+    connect(m_top, &TopBar::rack, m_desk, &RackDesk::toggle);
     connect(m_top, &TopBar::unitsChosen, this, &Window::setUnits);
     connect(m_top, &TopBar::cutFile, this, [this] { write(Output::CutSize); });
     connect(m_top, &TopBar::solid, this, [this] { write(Output::Plate); });
@@ -144,14 +148,16 @@ Window::Window(Engine engine, Questions questions)
             [this](const std::string& path) { m_figures->openField(path, true); });
     buildMenu();
     setTabOrder(m_top, m_figures);
-    setTabOrder(m_figures, m_stage);
-    setTabOrder(m_stage, m_verdict);
+    setTabOrder(m_figures, m_middle);
+    setTabOrder(m_middle, m_verdict);
 
     m_top->setUnits(m_units);
     m_figures->setUnits(m_units);
     m_stage->setUnits(m_units);
     m_verdict->setUnits(m_units);
+    m_desk->setUnits(m_units);
     m_plan->setSnap(settings::snapStepMm(m_units));
+    m_desk->setSnap(settings::snapStepMm(m_units));
     const QSize screen = QGuiApplication::primaryScreen()->availableSize();
     resize(QSize(1366, 768).boundedTo(screen));
     restoreGeometry(settings::windowGeometry());
@@ -259,6 +265,7 @@ void Window::buildMenu() {
     add(m_menu, tr("Save as…"), QKeySequence::SaveAs, [this] { saveAs(); });
     m_revert = add(m_menu, tr("Back to what is saved"), {}, [this] { m_files->revert(); });
     m_menu->addSeparator();
+    add(m_menu, tr("Rack"), QKeySequence(Qt::CTRL | Qt::Key_R), [this] { m_desk->toggle(); });
     if (m_engine.tryTool)
         add(m_menu, tr("Try a tool you have…"), {}, [this] { tryTool(); });
     fillOutputs(m_menu->addMenu(tr("Write")));
@@ -268,11 +275,11 @@ void Window::buildMenu() {
     m_menu->addSeparator();
     auto* undo = new QAction(tr("Undo"), this);
     undo->setShortcut(QKeySequence::Undo);
-    connect(undo, &QAction::triggered, &m_document->undoStack(), &QUndoStack::undo);
+    connect(undo, &QAction::triggered, this, [this] { m_desk->history().undo(); });
     addAction(undo);
     auto* redo = new QAction(tr("Redo"), this);
     redo->setShortcuts({QKeySequence(QKeySequence::Redo), QKeySequence(Qt::CTRL | Qt::Key_Y)});
-    connect(redo, &QAction::triggered, &m_document->undoStack(), &QUndoStack::redo);
+    connect(redo, &QAction::triggered, this, [this] { m_desk->history().redo(); });
     addAction(redo);
     add(m_menu, tr("Help"), QKeySequence::HelpContents, [this] { showHelp(); });
     add(m_menu, tr("Preferences…"), QKeySequence::Preferences, [this] { showPreferences(); });
@@ -355,6 +362,7 @@ void Window::welcome() {
 void Window::applyPreferences() {
     setUnits(settings::unitSystem());
     m_plan->setSnap(settings::snapStepMm(m_units));
+    m_desk->setSnap(settings::snapStepMm(m_units));
     const double before = Look::now().scale();
     applyLook();
     if (Look::now().scale() != before) {
@@ -421,6 +429,7 @@ MendFunction Window::mendOnPiece() const {
 
 void Window::rackChanged() {
     m_plan->setPiece(m_shelf->stock());
+    strip().setRack(m_shelf->reading());
     m_figures->setRack({m_shelf->reading(), m_shelf->rackTrouble(), m_shelf->pieceTrouble()});
     checkNow();
 }
@@ -448,7 +457,7 @@ void Window::answer(quint64 revision, std::shared_ptr<const engine::Report> repo
 }
 
 void Window::fileChanged() {
-    auto& undo = m_document->undoStack();
+    const QUndoStack& undo = m_desk->history();
     m_top->setHistory(undo.canUndo(), undo.undoText(), undo.canRedo(), undo.redoText());
     const bool named = !m_document->path().empty();
     if (m_document->isChanged())
@@ -472,6 +481,8 @@ void Window::setUnits(units::System system) {
     m_figures->setUnits(system);
     m_stage->setUnits(system);
     m_verdict->setUnits(system);
+    m_desk->setUnits(system);
+    m_desk->setSnap(settings::snapStepMm(system));
     checkNow();
 }
 
@@ -504,170 +515,7 @@ bool Window::saveAs() {
     return m_files->saveAs();
 }
 
-// --- Files
-
-bool Window::isAnswered() {
-    if (m_report && !m_checker->isBusy() && m_reportRevision == m_document->revision())
-        return true;
-    m_notice->say(tr("The verdict is still being worked out. Try again in a moment."));
-    return false;
-}
-
-std::optional<bool> Window::anyway(const QString& title) {
-    if (engine::mayBeMade(m_report->grade))
-        return false;
-    const bool go = m_questions.really(this, title,
-                                       tr("The verdict is “%1”. %2\n\nThe file will say so on its face.")
-                                           .arg(verdictWord(m_report->grade), local(m_report->reason)),
-                                       tr("Write it all the same"));
-    return go ? std::optional<bool>(true) : std::nullopt;
-}
-
-std::filesystem::path Window::askFile(const OutputKind& kind) {
-    QString name = m_document->path().empty() ? m_document->name() : fileName(m_document->path());
-    if (name.endsWith(QLatin1String(".plate.json")))
-        name.chop(11);
-    std::filesystem::path file = m_questions.savePath(
-        this, kind.title, settings::lastFolder() + QLatin1Char('/') + name + kind.suffix, kind.filter);
-    if (!file.empty() && !file.has_extension())
-        file += kind.suffix.toStdString();
-    return file;
-}
-
-void Window::tellWritten(const std::filesystem::path& file,
-                         const util::Result<std::vector<std::string>>& written) {
-    if (!written) {
-        m_notice->say(tr("%1 was not written: %2")
-                          .arg(fileName(file), QString::fromStdString(written.problem().message)));
-        return;
-    }
-    QStringList words{tr("Written: %1").arg(fileName(file))};
-    for (const std::string& line : *written)
-        words << local(line);
-    m_notice->say(words.join(QStringLiteral(". ")).replace(QStringLiteral(".."), QStringLiteral(".")));
-}
-
-void Window::write(Output output) {
-    if (!isAnswered())
-        return;
-    const OutputKind kind = kindOf(output);
-    OutputChoices choices;
-    if (kind.judged) {
-        const auto go = anyway(kind.title);
-        if (!go)
-            return;
-        choices.anyway = *go;
-    }
-    const std::filesystem::path file = askFile(kind);
-    if (file.empty())
-        return;
-    job::Job job = m_document->job();
-    job.preferred = m_units;
-    choices.file = m_document->path().filename().string();
-    choices.offcut = offcut();
-    tellWritten(file, m_engine.write(output, job, *m_report, file, choices));
-}
-
-void Window::writeSeveral() {
-    if (!isAnswered())
-        return;
-    const auto go = anyway(tr("Several plates from one piece"));
-    if (!go)
-        return;
-    const auto count = m_questions.text(this, tr("Several plates from one piece"),
-                                        tr("How many of this plate?"), QStringLiteral("2"));
-    bool number = false;
-    const int wanted = count.toInt(&number);
-    if (count.isEmpty())
-        return;
-    const auto size = m_questions.text(
-        this, tr("Several plates from one piece"),
-        tr("How large is the piece? Type it like 300 x 400 mm or 12 in x 20 in."),
-        m_units == units::System::Inch ? QStringLiteral("12 in x 20 in") : QStringLiteral("300 x 400 mm"));
-    if (size.isEmpty())
-        return;
-    const auto piece = engine::pieceOf(size.toStdString());
-    if (!number || wanted < 1 || wanted > 100 || !piece) {
-        m_notice->say(!piece ? local(piece.problem().message)
-                             : tr("Not a number of plates. Type it like 2."));
-        return;
-    }
-    job::Job job = m_document->job();
-    job.preferred = m_units;
-    std::vector<engine::PlacedPlate> plates(static_cast<std::size_t>(wanted), {job, *m_report, {}});
-    // Other jobs beside it: none is as good an answer.
-    for (const std::filesystem::path& other : m_questions.openPaths(this)) {
-        const auto tree = jobfile::loadTree(other);
-        jobfile::Reading reading = tree ? jobfile::readJob(*tree) : jobfile::Reading{};
-        if (!tree || !reading.problems.empty()) {
-            m_notice->say(tr("%1 has figures to mend; open it first.").arg(fileName(other)));
-            return;
-        }
-        reading.job.preferred = m_units;
-        engine::PlacedPlate plate{reading.job, m_engine.check(reading.job, {}), {}};
-        if (const auto problem = engine::refusalOf(plate.job, plate.report, *go)) {
-            m_notice->say(tr("%1: %2").arg(fileName(other), local(problem->message)));
-            return;
-        }
-        plates.push_back(std::move(plate));
-    }
-    const OutputKind kind = kindOf(Output::CutSize);
-    const std::filesystem::path file = askFile(kind);
-    if (file.empty())
-        return;
-    if (const auto problem = engine::refusalOf(job, *m_report, *go)) {
-        tellWritten(file, *problem);
-        return;
-    }
-    if (const auto status = engine::setOutOn(plates, *piece); !status) {
-        tellWritten(file, status.problem());
-        return;
-    }
-    engine::CutChoices choices;
-    choices.anyway = *go;
-    choices.path = true; // set out with room for the leads
-    tellWritten(file, engine::writeCutFile(plates, piece->words, file, choices));
-}
-
-std::optional<PrintJob> Window::printed(bool asTemplate) {
-    if (!isAnswered())
-        return std::nullopt;
-    const auto go = anyway(tr("Print"));
-    if (!go)
-        return std::nullopt;
-    QString file = m_document->path().empty() ? QString() : fileName(m_document->path());
-    job::Job job = m_document->job();
-    job.preferred = m_units;
-    return PrintJob{job, m_report, m_document->name(), file, asTemplate, *go, offcut()};
-}
-
-std::optional<paper::Offcut> Window::offcut() const {
-    const auto rack = m_shelf->reading();
-    return rack ? paper::offcutOf(m_document->job(), *rack) : std::nullopt;
-}
-
-ToolDialog* Window::tryTool() {
-    auto* dialog = new ToolDialog(*m_document, m_units, m_engine.tryTool, m_questions, this);
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->open();
-    return dialog;
-}
-
-void Window::print(bool asTemplate) {
-    const auto job = printed(asTemplate);
-    if (!job)
-        return;
-    if (const auto done = printJob(this, *job); !done)
-        m_notice->say(tr("Not printed: %1").arg(local(done.problem().message)));
-}
-
-void Window::printPreview(bool asTemplate) {
-    const auto job = printed(asTemplate);
-    if (!job)
-        return;
-    if (const auto shown = previewJob(this, *job); !shown)
-        m_notice->say(tr("Not printed: %1").arg(local(shown.problem().message)));
-}
+// --- Events
 
 bool Window::event(QEvent* event) {
     if (event->type() == QEvent::WindowActivate) {
@@ -678,7 +526,7 @@ bool Window::event(QEvent* event) {
 }
 
 void Window::closeEvent(QCloseEvent* event) {
-    if (!m_files->maybeSave()) {
+    if (!m_desk->maybeLeave() || !m_files->maybeSave()) {
         event->ignore();
         return;
     }

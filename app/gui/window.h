@@ -3,6 +3,7 @@
 #include "app/gui/document/checker.h"
 #include "app/gui/document/document.h"
 #include "app/gui/document/ladder_finder.h"
+#include "app/gui/document/rack_ranker.h"
 #include "app/gui/panels/tool_dialog.h"
 #include "app/gui/print/outputs.h"
 #include "app/gui/questions.h"
@@ -17,6 +18,7 @@
 class QAction;
 class QMenu;
 class QSplitter;
+class QStackedWidget;
 
 namespace pw::gui {
 
@@ -25,6 +27,7 @@ class HelpWindow;
 class JobFiles;
 class NoticeBar;
 class LowerStrip;
+class RackDesk;
 class RackShelf;
 struct PrintJob;
 class PlanView;
@@ -40,6 +43,10 @@ struct Engine {
     LadderFunction ladder{};
     MendFunction mend{};    ///< empty: nothing is looked for
     ToolFunction tryTool{}; ///< empty: not offered
+    RankFunction rank = [](const job::Job& job, const rack::RackReading& rack,
+                           const engine::RackOptions& options) {
+        return engine::rankRack(job, rack, options);
+    };
 };
 
 /// One window, one job.
@@ -63,6 +70,7 @@ public:
     NoticeBar& leftBehindNotice() { return *m_leftBehind; }
     JobFiles& files() { return *m_files; }
     QMenu& menu() { return *m_menu; }
+    RackDesk& desk() { return *m_desk; }
     TopBar& topBar() { return *m_top; }
     std::shared_ptr<const engine::Report> report() const { return m_report; }
     bool isChecking() const { return m_checker->isBusy(); }
@@ -142,7 +150,9 @@ private:
     QPointer<HelpWindow> m_help;
     QSplitter* m_splitter;
     FiguresPanel* m_figures;
+    QStackedWidget* m_middle; ///< the stage, or the rack in its place
     Stage* m_stage;
+    RackDesk* m_desk;
     PlanView* m_plan; ///< on the stage
     VerdictPanel* m_verdict;
 };

@@ -1,26 +1,12 @@
 #include "app/gui/document/document.h"
 
-#include "app/gui/document/edit_command.h"
+#include "app/gui/models/assumed_text.h"
 #include "core/jobfile/json.h"
 #include "core/util/write_file.h"
 
 namespace pw::gui {
 
 namespace {
-
-/// Is `field` the path itself or something inside it?
-bool concerns(const std::string& field, const std::string& path) {
-    if (!field.starts_with(path))
-        return false;
-    return field.size() == path.size() || field[path.size()] == '.' || field[path.size()] == '[';
-}
-
-std::optional<QString> messageAt(const util::Problems& problems, const std::string& path) {
-    for (const auto& problem : problems)
-        if (concerns(problem.field, path))
-            return QString::fromStdString(problem.message);
-    return {};
-}
 
 /// What is about to be replaced, put beside it, if it is a whole job and another one. What went wrong, or
 /// nothing: for want of a copy no job is left unsaved.
@@ -39,8 +25,8 @@ QString keepCopy(const std::filesystem::path& file, const std::string& next) {
 
 } // namespace
 
-Document::Document(QObject* parent) : QObject(parent) {
-    connect(&m_undo, &QUndoStack::cleanChanged, this, &Document::fileChanged);
+Document::Document(QObject* parent) : TreeDocument(parent) {
+    connect(&undoStack(), &QUndoStack::cleanChanged, this, &Document::fileChanged);
 }
 
 QString Document::name() const {
@@ -55,47 +41,17 @@ QString Document::name() const {
     return tr("New job");
 }
 
-void Document::setTree(const jobfile::Tree& tree) {
-    m_tree = tree;
-    m_reading = jobfile::readJob(m_tree);
-    ++m_revision;
-    Q_EMIT changed();
+QString Document::assumedAt(const std::string& path, const engine::Report* report,
+                            units::System system) const {
+    return assumedText(path, job(), report, system);
 }
 
-void Document::edit(const std::string& path, jobfile::Tree value, const QString& label, int gesture) {
-    jobfile::Tree after = m_tree;
-    if (value.isNull())
-        after.erase(path);
-    else
-        after.set(path, std::move(value));
-    replace(std::move(after), label, path, gesture);
-}
-
-void Document::replace(jobfile::Tree after, const QString& label, const std::string& key, int gesture) {
-    if (after == m_tree)
-        return;
-    m_undo.push(new EditCommand(*this, std::move(after), label, key, gesture));
-}
-
-std::optional<QString> Document::objection(const std::string& path, const jobfile::Tree& value) const {
-    jobfile::Tree trial = m_tree;
-    if (value.isNull())
-        trial.erase(path);
-    else
-        trial.set(path, value);
-    return messageAt(jobfile::readJob(trial).problems, path);
-}
-
-std::optional<QString> Document::objectionTo(const jobfile::Tree& trial, const std::string& path) const {
-    return messageAt(jobfile::readJob(trial).problems, path);
-}
-
-std::optional<QString> Document::problemAt(const std::string& path) const {
-    return messageAt(m_reading.problems, path);
+util::Problems Document::problemsIn(const jobfile::Tree& tree) const {
+    return jobfile::readJob(tree).problems;
 }
 
 void Document::startNew(jobfile::Tree tree) {
-    m_undo.clear();
+    undoStack().clear();
     m_path.clear();
     m_onDisk.clear();
     setTree(tree);
@@ -108,7 +64,7 @@ util::Status Document::open(const std::filesystem::path& file) {
     auto loaded = jobfile::loadTree(file);
     if (!loaded)
         return loaded.problem();
-    m_undo.clear();
+    undoStack().clear();
     m_path = file;
     m_onDisk = text ? *text : std::string();
     setTree(*loaded);
@@ -121,14 +77,14 @@ util::Status Document::save() {
 }
 
 util::Status Document::saveAs(const std::filesystem::path& file) {
-    const std::string text = jobfile::toJson(m_tree);
+    const std::string text = jobfile::toJson(tree());
     m_saveRemark = keepCopy(file, text);
     auto saved = util::writeFileWhole(file, text);
     if (!saved)
         return saved;
     m_path = file;
     m_onDisk = text;
-    m_undo.setClean();
+    undoStack().setClean();
     Q_EMIT fileChanged();
     return saved;
 }
@@ -140,7 +96,7 @@ util::Status Document::revert() {
         return loaded.problem();
     m_onDisk = text ? *text : std::string();
     replace(std::move(*loaded), tr("Back to what is saved"));
-    m_undo.setClean();
+    undoStack().setClean();
     Q_EMIT fileChanged();
     return util::Done{};
 }
@@ -150,11 +106,11 @@ void Document::recover(jobfile::Tree tree, const std::filesystem::path& file) {
         replace(std::move(tree), tr("Taken back"));
         return;
     }
-    m_undo.clear();
+    undoStack().clear();
     m_path = file;
     m_onDisk.clear();
     setTree(tree);
-    m_undo.resetClean();
+    undoStack().resetClean();
     Q_EMIT fileChanged();
 }
 
@@ -170,7 +126,7 @@ Document::OnDisk Document::onDisk() const {
 }
 
 void Document::fileLost() {
-    m_undo.resetClean();
+    undoStack().resetClean();
     Q_EMIT fileChanged();
 }
 

@@ -1,10 +1,10 @@
 #include "app/gui/document/edit_command.h"
 
-#include "app/gui/document/document.h"
+#include "app/gui/document/tree_document.h"
 
 namespace pw::gui {
 
-EditCommand::EditCommand(Document& document, jobfile::Tree after, const QString& label, std::string key,
+EditCommand::EditCommand(TreeDocument& document, jobfile::Tree after, const QString& label, std::string key,
                          int gesture)
     : QUndoCommand(label), m_document(document), m_before(document.tree()), m_after(std::move(after)),
       m_key(std::move(key)), m_gesture(gesture) {}

@@ -7,13 +7,14 @@
 
 namespace pw::gui {
 
-class Document;
+class TreeDocument;
 
-/// The one kind of edit: the whole job before and after. A job is small, so this costs nothing and cannot go
-/// wrong.
+/// The one kind of edit: the whole job, or rack, before and after. Both are small, so this costs nothing and
+/// cannot go wrong.
 class EditCommand : public QUndoCommand {
 public:
-    EditCommand(Document& document, jobfile::Tree after, const QString& label, std::string key, int gesture);
+    EditCommand(TreeDocument& document, jobfile::Tree after, const QString& label, std::string key,
+                int gesture);
 
     void undo() override;
     void redo() override;
@@ -21,7 +22,7 @@ public:
     bool mergeWith(const QUndoCommand* next) override;
 
 private:
-    Document& m_document;
+    TreeDocument& m_document;
     jobfile::Tree m_before, m_after;
     std::string m_key;
     int m_gesture;

@@ -7,16 +7,6 @@
 
 namespace pw::gui {
 
-namespace {
-
-std::filesystem::file_time_type writtenAt(const std::filesystem::path& file) {
-    std::error_code error;
-    const auto time = std::filesystem::last_write_time(file, error);
-    return error ? std::filesystem::file_time_type{} : time;
-}
-
-} // namespace
-
 RackShelf::RackShelf(Document& document, QObject* parent) : QObject(parent), m_document(document) {
     connect(&m_document, &Document::changed, this, &RackShelf::jobChanged);
     connect(&m_document, &Document::fileChanged, this, &RackShelf::jobChanged); // it may lie elsewhere now
@@ -29,10 +19,54 @@ std::shared_ptr<const rack::RackReading> RackShelf::reading() const {
 }
 
 void RackShelf::look() {
-    if (m_file.empty() || writtenAt(m_file) == m_written)
-        return;
-    readFile();
-    m_stock.reset();
+    if (m_rack) {
+        if (m_rack->look())
+            Q_EMIT taken(m_rack);
+    } else if (!m_file.empty()) {
+        // Not there before, or not to be read: it may be now.
+        const QString trouble = m_rackTrouble;
+        const bool news = readFile();
+        if (findPiece() || (news && (m_rack || trouble != m_rackTrouble)))
+            Q_EMIT changed();
+    }
+}
+
+std::filesystem::path RackShelf::besideJob() const {
+    const auto& job = m_document.path();
+    return job.empty() ? std::filesystem::path() : job.parent_path() / "rack.json";
+}
+
+util::Status RackShelf::use(const std::filesystem::path& file) {
+    std::error_code error;
+    if (!std::filesystem::exists(file, error)) {
+        RackDocument begun(file);
+        if (auto done = begun.begin(); !done)
+            return done;
+    } else if (const auto tree = rack::loadRackTree(file); !tree) {
+        return tree.problem();
+    }
+    const bool beside = !m_document.path().empty() && file.parent_path() == m_document.path().parent_path();
+    const std::string name = beside ? file.filename().string() : file.string();
+    if (m_document.job().rack == name)
+        look();
+    else
+        m_document.edit("rack", name, tr("Rack file"));
+    return util::Done{};
+}
+
+std::vector<RackDocument*> RackShelf::flush() {
+    std::vector<RackDocument*> left;
+    for (const auto& [file, rack] : m_racks)
+        if (!rack->write())
+            left.push_back(rack);
+    return left;
+}
+
+void RackShelf::rackChanged() {
+    {
+        const std::lock_guard lock(m_mutex);
+        m_reading = m_rack->reading();
+    }
     findPiece();
     Q_EMIT changed();
 }
@@ -59,21 +93,36 @@ void RackShelf::jobChanged() {
 bool RackShelf::readFile() {
     std::shared_ptr<const rack::RackReading> reading;
     QString trouble;
-    m_written = writtenAt(m_file);
+    m_rack = nullptr;
     const QString name = QString::fromStdString(m_named);
     if (!m_named.empty() && m_document.path().empty() && m_file.is_relative()) {
         trouble = tr("The rack %1 lies beside the job. Save the job first.").arg(name);
     } else if (std::error_code error; !m_named.empty() && !std::filesystem::exists(m_file, error)) {
         trouble = tr("The rack %1 is not there. The job goes on without it.").arg(name);
     } else if (!m_named.empty()) {
-        const auto tree = rack::loadRackTree(m_file);
-        auto read = std::make_shared<rack::RackReading>(tree ? rack::readRack(*tree) : rack::RackReading{});
-        if (!tree || !read->problems.empty())
-            trouble = tr("The rack %1 cannot be read: %2")
-                          .arg(name, QString::fromStdString(tree ? util::toText(read->problems)
-                                                                 : tree.problem().message));
-        else
-            reading = std::move(read);
+        auto& rack = m_racks[m_file];
+        if (!rack) {
+            auto fresh = std::make_unique<RackDocument>(m_file);
+            if (const auto opened = fresh->open(); !opened) {
+                trouble = tr("The rack %1 cannot be read: %2")
+                              .arg(name, QString::fromStdString(opened.problem().message));
+                m_racks.erase(m_file);
+            } else {
+                rack = fresh.release();
+                rack->setParent(this);
+                connect(rack, &RackDocument::changed, this, [this, rack] {
+                    if (rack == m_rack)
+                        rackChanged();
+                });
+                connect(rack, &RackDocument::fileChanged, this, [this, rack] { Q_EMIT fileChanged(rack); });
+                m_rack = rack;
+            }
+        } else {
+            m_rack = rack;
+            rack->look();
+        }
+        if (m_rack)
+            reading = m_rack->reading();
     }
     const bool news = reading || m_reading || trouble != m_rackTrouble;
     m_rackTrouble = trouble;

@@ -1,10 +1,11 @@
 #pragma once
 
 #include "app/gui/document/document.h"
-#include "core/rack/read_rack.h"
+#include "app/gui/document/rack_document.h"
 #include "geometry/placement/stock.h"
 
 #include <filesystem>
+#include <map>
 #include <memory>
 #include <mutex>
 #include <QObject>
@@ -12,13 +13,24 @@
 
 namespace pw::gui {
 
-/// The rack that the open job names, as its file has it. It is read when the job names another one, or when
-/// the file turns out to have changed; nobody who paints has to wait for it.
+/// The rack that the open job names, as it stands in the window: what is edited there counts at once. Racks
+/// that were open before stay, each with its history, so that nothing goes with the job.
 class RackShelf : public QObject {
     Q_OBJECT
 
 public:
     explicit RackShelf(Document& document, QObject* parent = nullptr);
+
+    /// What is edited; null while the job names no rack, or one that cannot be read.
+    RackDocument* rack() const { return m_rack; }
+    /// The file that the job names; empty when it names none.
+    const std::filesystem::path& file() const { return m_file; }
+    /// Takes this rack for the job, as one step of it; begins it where there is no such file.
+    util::Status use(const std::filesystem::path& file);
+    /// Where a rack for this job would lie: beside it. Empty when the job itself has no place yet.
+    std::filesystem::path besideJob() const;
+    /// Writes what rests unwritten; those that could not be written come back.
+    std::vector<RackDocument*> flush();
 
     /// Null while the job names no rack, or one that cannot be read. May be asked from any thread.
     std::shared_ptr<const rack::RackReading> reading() const;
@@ -34,11 +46,16 @@ public:
 
 Q_SIGNALS:
     void changed();
+    /// The rack's file was written, or could not be.
+    void fileChanged(RackDocument* rack);
+    /// What somebody else has written stands here now.
+    void taken(RackDocument* rack);
 
 private:
     void jobChanged();
     bool readFile();
     bool findPiece();
+    void rackChanged();
 
     Document& m_document;
     mutable std::mutex m_mutex; ///< over m_reading
@@ -47,7 +64,8 @@ private:
     QString m_rackTrouble, m_pieceTrouble;
     std::string m_named, m_piece;
     std::filesystem::path m_file;
-    std::filesystem::file_time_type m_written;
+    std::map<std::filesystem::path, RackDocument*> m_racks; ///< all that were read so far
+    RackDocument* m_rack = nullptr;
 };
 
 } // namespace pw::gui

@@ -1,6 +1,5 @@
 #include "app/gui/panels/field_editor.h"
 
-#include "app/gui/models/assumed_text.h"
 #include "app/gui/models/field_text.h"
 #include "app/gui/widgets/field_flow.h"
 
@@ -20,7 +19,7 @@ FieldBox::Mode modeOf(const Field& field) {
 
 } // namespace
 
-FieldEditor::FieldEditor(Document& document, Field field, FieldFlow& flow, QObject* parent)
+FieldEditor::FieldEditor(TreeDocument& document, Field field, FieldFlow& flow, QObject* parent)
     : QObject(parent), m_document(document), m_field(std::move(field)), m_flow(flow),
       m_box(new FieldBox(modeOf(m_field), m_field.label)) {
     m_box->setObjectName(QString::fromStdString(m_field.path));
@@ -110,7 +109,7 @@ void FieldEditor::refresh(const engine::Report* report) {
     show();
 }
 
-bool FieldEditor::isNeeded(const Field& field, const Document& document, const engine::Report* report,
+bool FieldEditor::isNeeded(const Field& field, const TreeDocument& document, const engine::Report* report,
                            QString* how) {
     if (!field.valueIn(document.tree()).isNull())
         return false;
@@ -152,7 +151,7 @@ void FieldEditor::show() {
             words = m_field.how;
         needed = true;
     } else if (empty) {
-        QString assumed = assumedText(m_field.path, m_document.job(), m_report, m_units);
+        QString assumed = m_document.assumedAt(m_field.path, m_report, m_units);
         if (assumed.isEmpty())
             assumed = m_field.assumed;
         const bool none = assumed.isEmpty();

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/engine/report.h"
-#include "app/gui/document/document.h"
+#include "app/gui/document/tree_document.h"
 #include "app/gui/models/fields.h"
 #include "app/gui/widgets/field_box.h"
 
@@ -15,7 +15,7 @@ class FieldEditor : public QObject {
     Q_OBJECT
 
 public:
-    FieldEditor(Document& document, Field field, FieldFlow& flow, QObject* parent);
+    FieldEditor(TreeDocument& document, Field field, FieldFlow& flow, QObject* parent);
 
     const Field& field() const { return m_field; }
     FieldBox* box() const { return m_box; }
@@ -31,7 +31,7 @@ public:
     void reword(Field field);
     void focus();
 
-    static bool isNeeded(const Field& field, const Document& document, const engine::Report* report,
+    static bool isNeeded(const Field& field, const TreeDocument& document, const engine::Report* report,
                          QString* how);
 
 Q_SIGNALS:
@@ -44,7 +44,7 @@ private:
     QString shownValue() const;
     void show();
 
-    Document& m_document;
+    TreeDocument& m_document;
     Field m_field;
     FieldFlow& m_flow;
     FieldBox* m_box;

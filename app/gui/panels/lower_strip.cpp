@@ -1,5 +1,6 @@
 #include "app/gui/panels/lower_strip.h"
 
+#include "app/engine/rack.h"
 #include "app/gui/models/field_text.h"
 #include "app/gui/views/curve_view.h"
 #include "app/gui/views/ladder_view.h"
@@ -47,7 +48,10 @@ LowerStrip::LowerStrip(Document& document, LadderFunction ladder, QWidget* paren
     connect(m_ladder, &LadderView::picked, this, [this](const QString& label) {
         m_document.edit("plate.thickness", label.toStdString(), tr("Thickness"));
     });
-    connect(m_finder, &LadderFinder::found, m_ladder, &LadderView::setLadder);
+    connect(m_finder, &LadderFinder::found, this, [this](std::shared_ptr<const engine::Ladder> found) {
+        m_found = std::move(found);
+        showLadder();
+    });
     connect(m_finder, &LadderFinder::failed, m_ladder, &LadderView::setTrouble);
     connect(&Look::now(), &Look::changed, this, [this] {
         updateGeometry();
@@ -92,6 +96,20 @@ void LowerStrip::setReport(std::shared_ptr<const engine::Report> report) {
     }
     m_finder->ask(question());
     m_ladder->setBusy(m_finder->isBusy());
+}
+
+void LowerStrip::setRack(std::shared_ptr<const rack::RackReading> rack) {
+    m_rack = std::move(rack);
+    if (m_found && m_ladder->ladder()) // one that is not shown has a trouble in its place
+        showLadder();
+}
+
+void LowerStrip::showLadder() {
+    if (!m_found || !m_rack)
+        return m_ladder->setLadder(m_found);
+    auto marked = std::make_shared<engine::Ladder>(*m_found);
+    engine::markOnRack(*marked, *m_rack);
+    m_ladder->setLadder(std::move(marked));
 }
 
 void LowerStrip::showLoad(bool load) {

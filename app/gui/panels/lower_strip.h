@@ -2,6 +2,7 @@
 
 #include "app/gui/document/document.h"
 #include "app/gui/document/ladder_finder.h"
+#include "core/rack/read_rack.h"
 
 #include <array>
 #include <memory>
@@ -27,6 +28,8 @@ public:
     void setUnits(units::System system);
     /// The answer for the job as it is now. The ladder is looked for once the verdict is there.
     void setReport(std::shared_ptr<const engine::Report> report);
+    /// The pieces there are, for the ladder to mark their thicknesses; null: none.
+    void setRack(std::shared_ptr<const rack::RackReading> rack);
     /// Bent asks for the load, any other view for the section.
     void showLoad(bool load);
 
@@ -56,6 +59,7 @@ private:
     void relayout();
     void jobChanged();
     job::Job question() const;
+    void showLadder();
     void place(const std::vector<int>& panes, const QRect& area, int headLeft, int headTop);
 
     Document& m_document;
@@ -63,6 +67,8 @@ private:
     SectionView* m_section;
     CurveView* m_curve;
     LadderView* m_ladder;
+    std::shared_ptr<const engine::Ladder> m_found; ///< as it was worked out, without the rack's marks
+    std::shared_ptr<const rack::RackReading> m_rack;
     std::array<StripPane*, 3> m_panes;
     Segments* m_two;   ///< section or load
     Segments* m_three; ///< one of all

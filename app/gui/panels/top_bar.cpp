@@ -15,6 +15,7 @@ TopBar::TopBar(QMenu* jobMenu, QWidget* parent)
     : QWidget(parent), m_job(new WordButton(tr("Job"), WordButton::Style::Flat, this)),
       m_undo(new WordButton(tr("Undo"), WordButton::Style::Flat, this)),
       m_redo(new WordButton(tr("Redo"), WordButton::Style::Flat, this)),
+      m_rack(new WordButton(tr("Rack"), WordButton::Style::Flat, this)),
       m_cut(new WordButton(tr("Cut file"), WordButton::Style::Boxed, this)),
       m_solid(new WordButton(tr("Solid"), WordButton::Style::Boxed, this)),
       m_words(new TextBlock(Type::Label, &Palette::muted, this)),
@@ -27,6 +28,7 @@ TopBar::TopBar(QMenu* jobMenu, QWidget* parent)
     row->addWidget(m_job);
     row->addWidget(m_undo);
     row->addWidget(m_redo);
+    row->addWidget(m_rack);
     row->addSpacing(8);
     m_words->setMaxLines(1);
     m_words->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
@@ -44,6 +46,8 @@ TopBar::TopBar(QMenu* jobMenu, QWidget* parent)
     connect(m_units, &Segments::chosen, this, [this](int index) {
         Q_EMIT unitsChosen(index == 1 ? units::System::Inch : units::System::Metric);
     });
+    connect(m_rack, &QAbstractButton::clicked, this, &TopBar::rack);
+    setRackOpen(false);
     connect(m_cut, &QAbstractButton::clicked, this, &TopBar::cutFile);
     connect(m_solid, &QAbstractButton::clicked, this, &TopBar::solid);
     const auto settle = [this] { setFixedHeight(Look::now().px(48)); };
@@ -72,6 +76,13 @@ void TopBar::setHistory(bool canUndo, const QString& undoText, bool canRedo, con
 
 void TopBar::setFileWords(const QString& words) {
     m_words->setText(words);
+}
+
+void TopBar::setRackOpen(bool open) {
+    m_rack->setText(open ? tr("Plan") : tr("Rack"));
+    m_rack->setAccessibleDescription(open ? tr("Back to the plan")
+                                          : tr("The pieces you have, best first for this job"));
+    m_rack->updateGeometry();
 }
 
 void TopBar::setUnits(units::System system) {

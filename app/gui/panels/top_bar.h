@@ -26,10 +26,13 @@ public:
     void setFileWords(const QString& words);
     void setUnits(units::System system);
     void setOutputs(bool possible);
+    /// The rack stands where the plan stood: the word leads back.
+    void setRackOpen(bool open);
 
     WordButton* jobButton() const { return m_job; }
     WordButton* undoButton() const { return m_undo; }
     WordButton* redoButton() const { return m_redo; }
+    WordButton* rackButton() const { return m_rack; }
     WordButton* cutButton() const { return m_cut; }
     WordButton* solidButton() const { return m_solid; }
 
@@ -41,12 +44,13 @@ Q_SIGNALS:
     void unitsChosen(units::System system);
     void cutFile();
     void solid();
+    void rack();
 
 protected:
     void paintEvent(QPaintEvent*) override;
 
 private:
-    WordButton *m_job, *m_undo, *m_redo, *m_cut, *m_solid;
+    WordButton *m_job, *m_undo, *m_redo, *m_rack, *m_cut, *m_solid;
     TextBlock* m_words;
     Segments* m_units;
 };

@@ -92,6 +92,14 @@ void setPaper(Paper paper) {
                      paper == Paper::Letter ? QStringLiteral("letter") : QStringLiteral("a4"));
 }
 
+QString rackPreference() {
+    return store().value(QStringLiteral("rack_preference")).toString();
+}
+
+void setRackPreference(const QString& word) {
+    store().setValue(QStringLiteral("rack_preference"), word);
+}
+
 QString language() {
     const QString desktop = QLocale().name().section(QLatin1Char('_'), 0, 0); // "C" has no translation
     return store().value(QStringLiteral("language"), desktop).toString();
@@ -132,6 +140,14 @@ void addRecentJob(const QString& file) {
     recent.removeAll(file);
     recent.prepend(file);
     session().setValue(QStringLiteral("recent"), QStringList(recent.mid(0, kMost)));
+}
+
+QString lastRack() {
+    return session().value(QStringLiteral("rack")).toString();
+}
+
+void setLastRack(const QString& file) {
+    session().setValue(QStringLiteral("rack"), file);
 }
 
 QByteArray windowGeometry() {

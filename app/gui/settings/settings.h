@@ -38,6 +38,10 @@ enum class Paper { A4, Letter };
 Paper paper();
 void setPaper(Paper paper);
 
+/// What counts where two pieces of the rack have the same verdict: a word of engine::wordOf(Prefer).
+QString rackPreference();
+void setRackPreference(const QString& word);
+
 /// Code of the window's language; "en" when none was chosen.
 QString language();
 void setLanguage(const QString& code);
@@ -55,6 +59,10 @@ void setLastFolder(const QString& folder);
 /// Job files that were opened or saved, newest first, some more than are shown.
 QStringList recentJobs();
 void addRecentJob(const QString& file);
+
+/// The rack file that was used last; empty for none.
+QString lastRack();
+void setLastRack(const QString& file);
 
 QByteArray windowGeometry();
 void setWindowGeometry(const QByteArray& geometry);

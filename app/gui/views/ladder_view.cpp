@@ -75,7 +75,10 @@ QString LadderView::shortLabel(const engine::Rung& rung) const {
 QString LadderView::wordsOf(int index) const {
     if (!m_ladder || index < 0 || index >= static_cast<int>(m_ladder->rungs.size()))
         return {};
-    return gradeOf(index) + QStringLiteral(". ") + reasonOf(index);
+    QString words = gradeOf(index) + QStringLiteral(". ") + reasonOf(index);
+    if (m_ladder->rungs[static_cast<std::size_t>(index)].onRack)
+        words += QLatin1Char(' ') + tr("A piece this thick is on the rack.");
+    return words;
 }
 
 QString LadderView::gradeOf(int index) const {
@@ -134,6 +137,7 @@ void LadderView::lookAt(int rung) {
     m_looked = std::clamp(rung, 0, static_cast<int>(m_ladder->rungs.size()) - 1);
     m_layout = m_layout.showing(m_looked);
     setAccessibleDescription(wordsOf(m_looked) + QLatin1Char(' ') + tr("Enter takes it."));
+    setToolTip(wordsOf(m_looked));
     update();
 }
 

@@ -2,6 +2,7 @@
 #include "app/gui/views/dashed_pen.h"
 #include "app/gui/views/plan_view.h"
 #include "app/gui/views/scale_legend.h"
+#include "app/gui/views/stock_picture.h"
 #include "app/gui/widgets/look.h"
 #include "app/gui/widgets/segments.h"
 
@@ -17,25 +18,7 @@
 namespace pw::gui {
 
 QPainterPath PlanView::screenPath(const shape::Loop& loop) const {
-    QPainterPath path;
-    if (loop.size() < 2)
-        return path;
-    path.moveTo(m_transform.toScreen(loop.vertices[0].at));
-    for (std::size_t i = 0; i < loop.size(); ++i) {
-        const shape::Side side = loop.side(i);
-        if (!side.isArc()) {
-            path.lineTo(m_transform.toScreen(side.to));
-            continue;
-        }
-        const shape::Circle circle = side.circle();
-        const QPointF c = m_transform.toScreen(circle.centre);
-        const double r = circle.radius * m_transform.scale;
-        const double from = std::atan2(side.from.y - circle.centre.y, side.from.x - circle.centre.x);
-        path.arcTo(QRectF(c.x() - r, c.y() - r, 2 * r, 2 * r), from * 180 / std::numbers::pi,
-                   side.sweep() * 180 / std::numbers::pi);
-    }
-    path.closeSubpath();
-    return path;
+    return loopPath(loop, m_transform);
 }
 
 QPainterPath PlanView::steelPath() const {
