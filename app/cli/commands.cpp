@@ -15,6 +15,7 @@
 #include "app/engine/write.h"
 #include "app/paper/offcut.h"
 #include "app/paper/write_paper.h"
+#include "app/version/version.h"
 #include "core/jobfile/json.h"
 #include "core/jobfile/read.h"
 #include "core/util/say.h"
@@ -238,7 +239,7 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
     CLI::App app{"Platewright: compressor plates and pullers from scrap steel, checked before they are cut.\n"
                  "With a job file and no command word it opens the window."};
     app.name("platewright");
-    app.set_version_flag("--version", "platewright " PW_VERSION);
+    app.set_version_flag("--version", std::string("platewright ") + versionText());
     app.footer(
         "Exit status: 0 holds or thin; 1 sets, breaks or incomplete; 2 bad input or bad command line.");
 
