@@ -1,6 +1,8 @@
 #include "app/gui/document/rack_shelf.h"
 
 #include "app/engine/rack.h"
+#include "app/engine/rack_place.h"
+#include "app/gui/settings/settings.h"
 #include "core/rack/rack_file.h"
 
 #include <algorithm>
@@ -13,6 +15,11 @@ std::filesystem::file_time_type writtenAt(const std::filesystem::path& file) {
     std::error_code error;
     const auto time = std::filesystem::last_write_time(file, error);
     return error ? std::filesystem::file_time_type{} : time;
+}
+
+QString fullPath(const std::filesystem::path& file) {
+    std::error_code error;
+    return QString::fromStdString(std::filesystem::weakly_canonical(file, error).string());
 }
 
 } // namespace
@@ -33,6 +40,13 @@ void RackShelf::look() {
         return;
     readFile();
     m_stock.reset();
+    findPiece();
+    Q_EMIT changed();
+}
+
+void RackShelf::allow() {
+    settings::allowRack(fullPath(m_file));
+    readFile();
     findPiece();
     Q_EMIT changed();
 }
@@ -61,8 +75,13 @@ bool RackShelf::readFile() {
     QString trouble;
     m_written = writtenAt(m_file);
     const QString name = QString::fromStdString(m_named);
+    m_isOutside = false;
     if (!m_named.empty() && m_document.path().empty() && m_file.is_relative()) {
         trouble = tr("The rack %1 lies beside the job. Save the job first.").arg(name);
+    } else if (const auto place = engine::rackToRead(m_document.job(), m_document.path());
+               !place && !settings::mayReadRack(fullPath(m_file))) {
+        m_isOutside = true;
+        trouble = QString::fromStdString(place.problem().message);
     } else if (std::error_code error; !m_named.empty() && !std::filesystem::exists(m_file, error)) {
         trouble = tr("The rack %1 is not there. The job goes on without it.").arg(name);
     } else if (!m_named.empty()) {

@@ -42,6 +42,10 @@ void setPaper(Paper paper);
 QString language();
 void setLanguage(const QString& code);
 
+/// Racks outside their jobs' folders that the person has said may be read, by their full paths.
+bool mayReadRack(const QString& file);
+void allowRack(const QString& file);
+
 // --- Session
 
 void forgetSession();
