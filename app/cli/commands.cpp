@@ -4,6 +4,7 @@
 #include "app/cli/cut_words.h"
 #include "app/cli/rack_command.h"
 #include "app/cli/read_job.h"
+#include "app/cli/terminal.h"
 #include "app/engine/check.h"
 #include "app/engine/ladder.h"
 #include "app/engine/rack.h"
@@ -27,6 +28,7 @@
 #include <filesystem>
 #include <iostream>
 #include <memory>
+#include <sstream>
 
 namespace pw::cli {
 
@@ -238,8 +240,10 @@ job::Job readJob(const std::string& file, std::ostream& err) {
     return std::move(reading.job);
 }
 
-int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
-        const OpenWindow& openWindow) {
+namespace {
+
+int runPlain(int argc, const char* const* argv, bool& json, std::ostream& out, std::ostream& err,
+             const OpenWindow& openWindow) {
     CLI::App app{"Platewright: compressor plates and pullers from scrap steel, checked before they are cut.\n"
                  "With a job file and no command word it opens the window."};
     app.name("platewright");
@@ -249,7 +253,7 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
 
     std::string job, target, windowJob;
     std::vector<std::string> at;
-    bool json = false, anyway = false;
+    bool anyway = false;
     app.add_option("job", windowJob, "a job file (NAME.plate.json) to open in the window");
 
     std::string rackFile;
@@ -379,6 +383,19 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
         err << bad.text;
         return kBadInput;
     }
+}
+
+} // namespace
+
+int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
+        const OpenWindow& openWindow) {
+    // JSON escapes what is odd in its own way, and must stay what it is.
+    bool json = false;
+    std::ostringstream said, told;
+    const int status = runPlain(argc, argv, json, said, told, openWindow);
+    out << (json ? said.str() : forTerminal(said.str()));
+    err << forTerminal(told.str());
+    return status;
 }
 
 } // namespace pw::cli
