@@ -18,10 +18,10 @@ if [ "${1:-}" != --inside ]; then
   echo "== package"
   cmake --preset package >/dev/null
   cmake --build --preset release --target platewright pw_packed_texts >/dev/null
-  cpack --config build/release/CPackConfig.cmake -B "$out/again" >/dev/null
+  cpack --config build/release/CPackConfig.cmake -B "$out/again" >/dev/null 2>&1
   first=$(sha256sum "$out"/again/*.deb | cut -d' ' -f1)
   rm -rf "$out/again"
-  cpack --config build/release/CPackConfig.cmake -B "$out" >/dev/null
+  cpack --config build/release/CPackConfig.cmake -B "$out" >/dev/null 2>&1
   rm -rf "$out/_CPack_Packages"
   deb=$(ls "$out"/*.deb)
   echo "$(basename "$deb"), $(stat -c %s "$deb") bytes, sha256 $first"
@@ -29,7 +29,8 @@ if [ "${1:-}" != --inside ]; then
   echo 'packed twice: the same bytes'
   dpkg-deb -f "$deb" Version Depends Recommends Installed-Size
   # Root is no reason to refuse here: the whole script is run as root, in a machine of its own.
-  lintian --allow-root --fail-on error,warning --show-overrides "$deb"
+  lintian --allow-root --show-overrides --tags initial-upload-closes-no-bugs "$deb" || true
+  lintian --allow-root --fail-on error,warning "$deb"
   echo 'lintian: no errors, no warnings'
 
   echo "== fresh system"

@@ -4575,6 +4575,10 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
         <source>Wrote %1</source>
         <translation>Geschrieben: %1</translation>
     </message>
+    <message>
+        <source>The rack &quot;%1&quot; lies outside the job&apos;s folder. A job from somebody else could name any file, so it is not read unasked.</source>
+        <translation>Das Regal „%1“ liegt außerhalb des Ordners des Auftrags. Ein fremder Auftrag könnte jede Datei nennen, darum wird es nicht ungefragt gelesen.</translation>
+    </message>
 </context>
 <context>
     <name>pw::gui::BentView</name>
@@ -8365,6 +8369,10 @@ Die Datei wird das sichtbar tragen.</translation>
     <message>
         <source>Not printed: %1</source>
         <translation>Nicht gedruckt: %1</translation>
+    </message>
+    <message>
+        <source>Read this rack</source>
+        <translation>Dieses Regal lesen</translation>
     </message>
 </context>
 <context>
