@@ -55,9 +55,10 @@ if [ "${1:-}" != --inside ]; then
     mount --rbind /dev "$0/dev"
     mount -t tmpfs tmpfs "$0/run"
     exec chroot "$0" env -i HOME=/root PATH=/usr/sbin:/usr/bin:/sbin:/bin LC_ALL=C.UTF-8 DEBIAN_FRONTEND=noninteractive \
-      bash /test/install.sh --inside' "$root" || { echo 'FAILED in the fresh system'; exit 1; }
+      bash /test/install.sh --inside' "$root" && status=0 || status=$?
   cp "$root/test/window.xwd" "$out/" 2>/dev/null && convert "xwd:$out/window.xwd" "$out/window.png" && rm "$out/window.xwd"
-  exit 0
+  [ "$status" -eq 0 ] || echo 'FAILED in the fresh system'
+  exit "$status"
 fi
 
 # --- From here on in the fresh system.
