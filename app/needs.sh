@@ -3,7 +3,10 @@ needs_build=(build-essential cmake ninja-build qt6-base-dev qt6-tools-dev qt6-l1
   libgl-dev libeigen3-dev libcgal-dev libpolyclipping-dev
   libocct-modeling-algorithms-dev libocct-data-exchange-dev nlohmann-json3-dev libcli11-dev libgtest-dev
   libbenchmark-dev fonts-sil-andika fonts-dejavu-core)
-needs_tests=(python3 python3-ezdxf python3-getfem poppler-utils xvfb)
+needs_tests=(python3 python3-ezdxf python3-getfem python3-jsonschema poppler-utils xvfb git desktop-file-utils appstream shared-mime-info
+  libxml2-utils man-db file)
+# To make the package and try it in a fresh system (tests/install.sh).
+needs_package=(dpkg-dev lintian mmdebstrap imagemagick)
 
 install_missing() {
   local missing=() package

@@ -23,6 +23,26 @@ if grep -rlE --include='*.h' '#include <(CGAL|Standard_|BRep|gp_|TopoDS|STEPC|XC
   echo '^ outside libraries stay private to a .cpp' >&2
   failed=1
 fi
+# What SECURITY.md says: a file from a stranger is data. Nothing is run, no address opened, no network used, and no text of
+# a job is taken for HTML.
+forbid 'core geometry app' '(^|[^A-Za-z_.>])(system|popen|fork|vfork|posix_spawnp?|exec[lv]p?e?)\(' 'the program runs no other program'
+forbid 'core geometry app' 'QProcess|QDesktopServices|openUrl|QNetwork|Qt(Network|WebEngine)|QTcp|QUdp|QLocalS|QSslS' 'no other program, no address, no network'
+forbid 'core geometry app' '#include <(sys/socket|netdb|netinet/in|curl/curl|spawn)' 'no network, no other program'
+forbid 'core geometry app' 'setOpenExternalLinks\(true|setOpenLinks\(true' 'a link of the help goes to a figure or a page of it'
+forbid 'app/gui' '\bQ(Label|StaticText|ToolTip)\b|setMarkdown|insertHtml|setTextFormat\(Qt::(Rich|Auto)' 'text is shown by our own blocks, which know no HTML'
+if grep -rnE --include='*.cpp' 'setToolTip\(' app/gui | grep -vE 'setToolTip\((plainTip\(|tr\("[^"]*"\)\)|QString\(\)\)|can(Un|Re)do \? plainTip)'; then
+  echo '^ a tool tip takes HTML for HTML: plainTip() (app/gui/widgets/plain_tip.h)' >&2
+  failed=1
+fi
+if grep -rnE --include='*.cpp' 'setHtml\(' app | grep -v '^app/gui/help/help_window.cpp:.*setHtml(helpPage(m_page))'; then
+  echo '^ only the help, whose pages are ours, is HTML' >&2
+  failed=1
+fi
+if [ "$(grep -cE 'QMessageBox box\(' app/gui/questions.cpp)" -ne "$(grep -c 'setTextFormat(Qt::PlainText)' app/gui/questions.cpp)" ] ||
+  grep -rlE --include='*.cpp' 'QMessageBox' app/gui | grep -qv '^app/gui/questions.cpp$'; then
+  echo 'a message box takes HTML for HTML: setTextFormat(Qt::PlainText), in app/gui/questions.cpp' >&2
+  failed=1
+fi
 json=$(grep -rlE '#include <nlohmann' core geometry app | wc -l)
 if [ "$json" -gt 2 ]; then
   echo "the JSON header is in $json files, wanted 2 at most" >&2

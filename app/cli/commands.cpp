@@ -4,6 +4,7 @@
 #include "app/cli/cut_words.h"
 #include "app/cli/rack_command.h"
 #include "app/cli/read_job.h"
+#include "app/cli/terminal.h"
 #include "app/engine/check.h"
 #include "app/engine/ladder.h"
 #include "app/engine/rack.h"
@@ -15,6 +16,7 @@
 #include "app/engine/write.h"
 #include "app/paper/offcut.h"
 #include "app/paper/write_paper.h"
+#include "app/version/version.h"
 #include "core/jobfile/json.h"
 #include "core/jobfile/read.h"
 #include "core/util/say.h"
@@ -26,6 +28,7 @@
 #include <filesystem>
 #include <iostream>
 #include <memory>
+#include <sstream>
 
 namespace pw::cli {
 
@@ -58,27 +61,29 @@ int statusOf(const engine::Report& report) {
 
 enum class Form { Words, Reasons, Json, Text };
 
-int doCheck(const std::string& file, Form form, const std::vector<std::string>& at, std::ostream& out,
-            std::ostream& err) {
+int doCheck(const std::string& file, const std::string& rackFile, Form form, const std::vector<std::string>& at,
+            std::ostream& out, std::ostream& err) {
     engine::CheckOptions options;
     for (const std::string& text : at)
         options.at.push_back(parsePlace(text));
     const job::Job job = readJob(file, err);
     engine::Report report = engine::check(job, options);
-    if (job.piece && !job.rack.empty())
-        if (const auto under = engine::pieceUnder(job, readRackFile(engine::rackFileOf(job, file), err)))
-            engine::addStockFit(report, *under);
+    if (job.piece)
+        if (const auto rack = rackFor(job, file, rackFile); !rack.empty())
+            if (const auto under = engine::pieceUnder(job, readRackFile(rack, err)))
+                engine::addStockFit(report, *under);
     out << (form == Form::Json   ? jobfile::toJson(engine::toTree(report))
             : form == Form::Text ? engine::toText(report)
                                  : engine::toWords(job, report, form == Form::Reasons));
     return statusOf(report);
 }
 
-int doLadder(const std::string& file, bool json, std::ostream& out, std::ostream& err) {
+int doLadder(const std::string& file, const std::string& rackFile, bool json, std::ostream& out, std::ostream& err) {
     const job::Job job = readJob(file, err);
     engine::Ladder ladder = engine::ladder(job);
-    const std::filesystem::path rack = engine::rackFileOf(job, file);
-    if (std::error_code error; !rack.empty() && std::filesystem::exists(rack, error))
+    const std::filesystem::path rack = rackFor(job, file, rackFile);
+    // One that is only named may be missing, one that was given may not.
+    if (std::error_code error; !rackFile.empty() || (!rack.empty() && std::filesystem::exists(rack, error)))
         engine::markOnRack(ladder, readRackFile(rack, err));
     out << (json ? jobfile::toJson(engine::toTree(ladder)) : engine::toWords(ladder, job.preferred));
     return ladder.thinnestThatHolds.empty() ? kWeak : kGood;
@@ -186,7 +191,7 @@ int doCutOn(const std::vector<std::string>& files, const std::string& piece, con
     return kGood;
 }
 
-int doSheet(const std::string& file, const std::string& target, bool anyway, bool asTemplate,
+int doSheet(const std::string& file, const std::string& rackFile, const std::string& target, bool anyway, bool asTemplate,
             const std::string& paperName, const std::string& language, std::ostream& out, std::ostream& err) {
     std::unique_ptr<paper::InLanguage> spoken;
     if (!language.empty()) {
@@ -209,8 +214,10 @@ int doSheet(const std::string& file, const std::string& target, bool anyway, boo
     return doWrite(
         file, target, anyway,
         [&](const auto& job, const auto& report, const auto& place) {
-            if (const auto rack = engine::rackFileOf(job, file); job.piece && std::filesystem::exists(rack))
-                choices.offcut = paper::offcutOf(job, readRackFile(rack, err));
+            if (job.piece)
+                if (const auto rack = rackFor(job, file, rackFile);
+                    !rackFile.empty() || (!rack.empty() && std::filesystem::exists(rack)))
+                    choices.offcut = paper::offcutOf(job, readRackFile(rack, err));
             return asTemplate ? paper::writeTemplate(job, report, place, choices)
                               : paper::writeShopSheet(job, report, place, choices);
         },
@@ -233,20 +240,27 @@ job::Job readJob(const std::string& file, std::ostream& err) {
     return std::move(reading.job);
 }
 
-int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
-        const OpenWindow& openWindow) {
+namespace {
+
+int runPlain(int argc, const char* const* argv, bool& json, std::ostream& out, std::ostream& err,
+             const OpenWindow& openWindow) {
     CLI::App app{"Platewright: compressor plates and pullers from scrap steel, checked before they are cut.\n"
                  "With a job file and no command word it opens the window."};
     app.name("platewright");
-    app.set_version_flag("--version", "platewright " PW_VERSION);
+    app.set_version_flag("--version", std::string("platewright ") + versionText());
     app.footer(
         "Exit status: 0 holds or thin; 1 sets, breaks or incomplete; 2 bad input or bad command line.");
 
     std::string job, target, windowJob;
     std::vector<std::string> at;
-    bool json = false, anyway = false;
+    bool anyway = false;
     app.add_option("job", windowJob, "a job file (NAME.plate.json) to open in the window");
 
+    std::string rackFile;
+    const auto addRack = [&](CLI::App& command) {
+        command.add_option("--rack", rackFile,
+                           "the rack file; when not given, the one that the job names in its own folder");
+    };
     CLI::App* check = app.add_subcommand("check", "say whether the tool holds, and why");
     check->add_option("job", job, "the job file")->required();
     check->add_flag("--json", json, "print the whole report as JSON");
@@ -259,8 +273,10 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
     check->add_option("--at", at, "add the field at a place X,Y (mm, plate coordinates); may be given again")
         ->allow_extra_args(false)
         ->take_all();
+    addRack(*check);
     CLI::App* ladder = app.add_subcommand("ladder", "the same tool in every stock thickness");
     ladder->add_option("job", job, "the job file")->required();
+    addRack(*ladder);
     ladder->add_flag("--json", json, "print it as JSON");
     CLI::App* tool =
         app.add_subcommand("tool", "a finished tool: what it may be used for, and on which other jobs");
@@ -269,9 +285,9 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
     tool->add_option("others", others, "other job files, or folders of them, to try it on");
     tool->add_flag("--json", json, "print it as JSON");
     CLI::App* rack = app.add_subcommand("rack", "which pieces on the rack will do, best first");
-    std::string rackFile, prefer;
+    std::string prefer;
     rack->add_option("job", job, "the job file")->required();
-    rack->add_option("--rack", rackFile, "the rack file; the one that the job names when not said");
+    addRack(*rack);
     rack->add_option("--prefer", prefer, "where verdicts are equal")
         ->check(CLI::IsMember({"least-waste", "lightest", "thickest-margin", "quickest-cut"}));
     rack->add_flag("--json", json, "print it as JSON");
@@ -314,6 +330,7 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
     std::string language;
     sheet->add_option("--language", language,
                       "what the sheet is written in, like \"de\"; English when not said");
+    addRack(*sheet);
     app.require_subcommand(0, 1);
 
     try {
@@ -325,14 +342,14 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
     }
     try {
         if (check->parsed())
-            return doCheck(job,
+            return doCheck(job, rackFile,
                            json      ? Form::Json
                            : text    ? Form::Text
                            : reasons ? Form::Reasons
                                      : Form::Words,
                            at, out, err);
         if (ladder->parsed())
-            return doLadder(job, json, out, err);
+            return doLadder(job, rackFile, json, out, err);
         if (rack->parsed())
             return doRack(job, rackFile, prefer, json, out, err);
         if (propose->parsed())
@@ -360,12 +377,25 @@ int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
                 },
                 out, err);
         if (sheet->parsed())
-            return doSheet(job, target, anyway, asTemplate, paperName, language, out, err);
+            return doSheet(job, rackFile, target, anyway, asTemplate, paperName, language, out, err);
         return openWindow(windowJob.empty() ? std::nullopt : std::optional<std::filesystem::path>(windowJob));
     } catch (const BadInput& bad) {
         err << bad.text;
         return kBadInput;
     }
+}
+
+} // namespace
+
+int run(int argc, const char* const* argv, std::ostream& out, std::ostream& err,
+        const OpenWindow& openWindow) {
+    // JSON escapes what is odd in its own way, and must stay what it is.
+    bool json = false;
+    std::ostringstream said, told;
+    const int status = runPlain(argc, argv, json, said, told, openWindow);
+    out << (json ? said.str() : forTerminal(said.str()));
+    err << forTerminal(told.str());
+    return status;
 }
 
 } // namespace pw::cli

@@ -4,6 +4,7 @@
 #include "app/cli/read_job.h"
 #include "app/engine/propose.h"
 #include "app/engine/rack.h"
+#include "app/engine/rack_place.h"
 #include "app/engine/write.h"
 #include "core/jobfile/json.h"
 #include "core/jobfile/read.h"
@@ -31,11 +32,20 @@ rack::RackReading readRackFile(const std::filesystem::path& file, std::ostream& 
     return reading;
 }
 
+std::filesystem::path rackFor(const job::Job& job, const std::string& jobFile, const std::string& given) {
+    if (!given.empty())
+        return given;
+    const auto named = engine::rackToRead(job, jobFile);
+    if (!named)
+        throw BadInput{jobFile + ": " + util::toText(named.problem()) +
+                       " If it is yours, give it with the command: --rack FILE\n"};
+    return *named;
+}
+
 int doRack(const std::string& jobFile, const std::string& rackFile, const std::string& prefer, bool json,
            std::ostream& out, std::ostream& err) {
     const job::Job job = readJob(jobFile, err);
-    const std::filesystem::path file =
-        rackFile.empty() ? engine::rackFileOf(job, jobFile) : std::filesystem::path(rackFile);
+    const std::filesystem::path file = rackFor(job, jobFile, rackFile);
     if (file.empty())
         throw BadInput{jobFile +
                        ": no rack is named. Give --rack FILE, or name one in the job under \"rack\".\n"};

@@ -90,25 +90,30 @@ jobfile::Tree afterCutting(const Tree& rack, const rack::Offcut& offcut, const s
     std::vector<shape::Loop> cuts;
     for (const placement::Placement& place : places)
         cuts.push_back(placement::placed(cut, place.pose));
-    rack::Offcut rest = offcut;
-    rest.count = 1;
-    rest.owned = true; // what was bought is now there
-    rest.name = remainderName(rack, offcut.name);
+    // The remainder is the piece as it was typed, and what the program does not know of it stays with it.
+    Tree left = (*rows->items())[offcut.row];
+    left["name"] = remainderName(rack, offcut.name);
+    left.erase("count");
+    left.erase("owned"); // what was bought is now there
     // What lay within the cut is gone with it.
     const auto isGone = [&](const shape::Loop& loop) {
         return std::ranges::any_of(cuts, [&](const shape::Loop& c) {
             return !shape::crosses(c, loop) && shape::contains(c, loop.vertices.front().at);
         });
     };
-    rest.holes.clear();
-    rest.badAreas.clear();
-    for (const placement::Obstacle& thing : answer.stock.obstacles)
-        if (!isGone(thing.loop)) {
-            if (thing.isHole)
-                rest.holes.push_back(offcut.holes[thing.index]);
-            else
-                rest.badAreas.push_back(offcut.badAreas[thing.index]);
-        }
+    rack::Offcut rest; // holds what is new
+    const auto keep = [&](const char* list, bool holes) {
+        const Tree* typed = left.find(list);
+        if (!typed || !typed->items())
+            return;
+        Tree::List kept;
+        for (const placement::Obstacle& thing : answer.stock.obstacles)
+            if (thing.isHole == holes && !isGone(thing.loop))
+                kept.push_back((*typed->items())[thing.index]);
+        left[list] = std::move(kept);
+    };
+    keep("holes", true);
+    keep("bad_areas", false);
     for (const shape::Loop& loop : cuts) {
         rack::StockHole hole;
         if (const auto circle = shape::asCircle(loop)) {
@@ -120,7 +125,9 @@ jobfile::Tree afterCutting(const Tree& rack, const rack::Offcut& offcut, const s
         rest.holes.push_back(std::move(hole));
     }
     Tree::List& list = *rows->items();
-    Tree left = rack::toTree(rest);
+    const Tree made = rack::toTree(rest);
+    for (const Tree& hole : *made.find("holes")->items())
+        left["holes"].push(hole);
     if (offcut.count > 1) {
         list[offcut.row]["count"] = offcut.count - 1;
         list.insert(list.begin() + static_cast<std::ptrdiff_t>(offcut.row) + 1, std::move(left));

@@ -2,6 +2,7 @@
 
 #include "app/gui/panels/notice_bar.h"
 #include "app/gui/settings/settings.h"
+#include "app/gui/widgets/plain_tip.h"
 
 #include <algorithm>
 #include <QApplication>
@@ -288,7 +289,7 @@ void JobFiles::fillRecent(QMenu* menu) {
         // An ampersand in a name is no shortcut; the folder tells two of one name apart.
         auto* action = menu->addAction(
             tr("%1 in %2").arg(name, info.dir().dirName()).replace(QLatin1Char('&'), QStringLiteral("&&")));
-        action->setToolTip(QDir::toNativeSeparators(file));
+        action->setToolTip(plainTip(QDir::toNativeSeparators(file)));
         connect(action, &QAction::triggered, this, [this, file] {
             if (maybeSave())
                 open(file.toStdString());

@@ -17,6 +17,7 @@ Questions::Unsaved askUnsaved(QWidget* parent, const QString& name) {
     QMessageBox box(QMessageBox::NoIcon, Window::tr("Not saved"),
                     Window::tr("%1 has changes that are not saved.").arg(name), QMessageBox::NoButton,
                     parent);
+    box.setTextFormat(Qt::PlainText); // a file's name is no HTML
     auto* save = box.addButton(Window::tr("Save"), QMessageBox::AcceptRole);
     auto* discard = box.addButton(Window::tr("Throw the changes away"), QMessageBox::DestructiveRole);
     auto* cancel = box.addButton(Window::tr("Back to the job"), QMessageBox::RejectRole);
@@ -30,6 +31,7 @@ Questions::Unsaved askUnsaved(QWidget* parent, const QString& name) {
 
 bool askReally(QWidget* parent, const QString& title, const QString& words, const QString& yes) {
     QMessageBox box(QMessageBox::NoIcon, title, words, QMessageBox::NoButton, parent);
+    box.setTextFormat(Qt::PlainText);
     auto* go = box.addButton(yes, QMessageBox::AcceptRole);
     auto* stay = box.addButton(Window::tr("Do not write"), QMessageBox::RejectRole);
     box.setDefaultButton(stay);

@@ -10,6 +10,7 @@
 #include "app/gui/window.h"
 
 #include <QApplication>
+#include <QIcon>
 
 namespace pw::gui {
 
@@ -19,6 +20,11 @@ int run(int argc, char** argv, std::optional<std::filesystem::path> job) {
     QApplication::setApplicationName(QStringLiteral("platewright"));
     QApplication::setApplicationDisplayName(QStringLiteral("Platewright"));
     QApplication::setDesktopFileName(QStringLiteral("platewright"));
+    // Built in, so that a program that is not installed has it too.
+    QIcon icon;
+    for (const int size : {16, 32, 48, 128})
+        icon.addFile(QStringLiteral(":/icons/platewright_%1.png").arg(size), QSize(size, size));
+    QApplication::setWindowIcon(icon);
 
     Engine engine;
     engine.check = [](const job::Job& j, const engine::CheckOptions& options) {

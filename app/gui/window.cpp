@@ -116,8 +116,9 @@ Window::Window(Engine engine, Questions questions)
     connect(m_files, &JobFiles::opened, this, [this] {
         m_plan->fit();
         // In the figures it stands where it was typed; one that comes with a file is in nobody's sight.
-        if (!m_shelf->rackTrouble().isEmpty())
+        if (!m_shelf->rackTrouble().isEmpty() && !m_shelf->isOutside())
             m_notice->say(m_shelf->rackTrouble());
+        askForRack();
     });
     m_plan->setBusyTest([this] { return m_checker->isBusy(); });
     connect(m_checker, &Checker::answered, m_plan, &PlanView::takePending);
@@ -427,7 +428,14 @@ MendFunction Window::mendOnPiece() const {
     };
 }
 
+/// Typed or come with a file: a rack outside the job's folder is read when the person says so.
+void Window::askForRack() {
+    if (m_shelf->isOutside())
+        m_notice->ask(m_shelf->rackTrouble(), {{tr("Read this rack"), [this] { m_shelf->allow(); }}});
+}
+
 void Window::rackChanged() {
+    askForRack();
     m_plan->setPiece(m_shelf->stock());
     strip().setRack(m_shelf->reading());
     m_figures->setRack({m_shelf->reading(), m_shelf->rackTrouble(), m_shelf->pieceTrouble()});

@@ -118,6 +118,7 @@ private:
     void fileChanged();
     void checkNow();
     void rackChanged();
+    void askForRack();
     /// The engine's answers with what the rack says about them.
     CheckFunction checkOnPiece() const;
     MendFunction mendOnPiece() const;

@@ -4,6 +4,7 @@
 #include "app/paper/sheet_blocks.h"
 #include "app/paper/template_page.h"
 #include "app/paper/words.h"
+#include "app/version/version.h"
 #include "core/job/assumed.h"
 #include "geometry/exchange/signs.h"
 
@@ -181,7 +182,7 @@ private:
         if (!m_data.plan.warning.empty())
             paintWarning(m_ink, {{kEdge, kTop}, {right, m_data.sheet.height - kFootRoom}},
                          m_data.plan.warning);
-        const QString page = QStringLiteral("Platewright " PW_VERSION ", ") +
+        const QString page = QStringLiteral("Platewright %1, ").arg(QLatin1String(versionText())) +
                              Paper::tr("page %1 of %2").arg(m_page).arg(m_pages);
         const double room = m_wide - Ink::widthOf(page, kSmall) - 5;
         QStringList foot;

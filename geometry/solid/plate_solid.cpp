@@ -72,17 +72,17 @@ std::string spelled(std::string_view utf8) {
     return text;
 }
 
-/// Beside the program, in the lib folder of an installation, or where it was built.
+/// Beside the program, in the lib folder of an installation, or, found by the program's run path, where it was
+/// built. An installed program has no run path left, so it looks nowhere else than where the system keeps libraries.
 void* openModule() {
     namespace fs = std::filesystem;
     std::error_code error;
     const fs::path home = fs::read_symlink("/proc/self/exe", error).parent_path();
-    for (const fs::path& file :
-         {home / "pw_step.so", home / "../lib/platewright/pw_step.so", fs::path(PW_STEP_MODULE_BUILT)})
+    for (const fs::path& file : {home / "pw_step.so", home / PW_STEP_MODULE})
         if (fs::exists(file, error))
             if (void* module = dlopen(file.c_str(), RTLD_NOW | RTLD_LOCAL))
                 return module;
-    return nullptr;
+    return dlopen("pw_step.so", RTLD_NOW | RTLD_LOCAL);
 }
 
 WriteStep* writeStep() {

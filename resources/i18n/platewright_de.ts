@@ -4595,6 +4595,50 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
         <source>These five do not close: the diagonal is too long or too short for the sides. Measure it again, from corner to corner.</source>
         <translation>Diese fünf gehen nicht zusammen: die Diagonale ist zu lang oder zu kurz für die Seiten. Noch einmal von Ecke zu Ecke messen.</translation>
     </message>
+    <message>
+        <source>The bending of this plate cannot be worked out well enough for a verdict: %1.</source>
+        <translation>Die Biegung dieser Platte lässt sich für ein Urteil nicht genau genug ausrechnen: %1.</translation>
+    </message>
+    <message>
+        <source>The rack &quot;%1&quot; lies outside the job&apos;s folder. A job from somebody else could name any file, so it is not read unasked.</source>
+        <translation>Das Regal „%1“ liegt außerhalb des Ordners des Auftrags. Ein fremder Auftrag könnte jede Datei nennen, darum wird es nicht ungefragt gelesen.</translation>
+    </message>
+    <message>
+        <source>the equations were not solved: %1 of the load is left over</source>
+        <translation>die Gleichungen sind nicht gelöst: %1 der Last bleibt übrig</translation>
+    </message>
+    <message>
+        <source>loads and reactions do not balance: %1 of the load is left over</source>
+        <translation>Lasten und Gegenkräfte heben sich nicht auf: %1 der Last bleibt übrig</translation>
+    </message>
+    <message>
+        <source>loads and reactions turn the plate: %1 of load times size is left over</source>
+        <translation>Lasten und Gegenkräfte drehen die Platte: %1 von Last mal Größe bleibt übrig</translation>
+    </message>
+    <message>
+        <source>the plate is too finely cut up for a second mesh to compare with</source>
+        <translation>die Platte ist zu fein zerteilt für ein zweites Netz zum Vergleich</translation>
+    </message>
+    <message>
+        <source>two meshes of the plate differ by %1 %; %2 % is allowed</source>
+        <translation>zwei Netze der Platte weichen um %1 % voneinander ab; erlaubt sind %2 %</translation>
+    </message>
+    <message>
+        <source>its bending could be followed to %1 x the load and no further; wanted %2</source>
+        <translation>ihre Biegung ließ sich bis zum %1-fachen der Last verfolgen und nicht weiter; verlangt ist %2</translation>
+    </message>
+    <message>
+        <source>what the load leaves behind could not be followed</source>
+        <translation>was die Last zurücklässt, ließ sich nicht verfolgen</translation>
+    </message>
+    <message>
+        <source>brittle, and a sharp inside corner is where it cracks: round it</source>
+        <translation>spröde, und an einer scharfen Innenecke reißt sie: die Ecke ausrunden</translation>
+    </message>
+    <message>
+        <source>brittle, and the worst stress is not known: the last mesh moved it by %1 %</source>
+        <translation>spröde, und die größte Spannung ist nicht bekannt: das letzte Netz hat sie um %1 % verschoben</translation>
+    </message>
 </context>
 <context>
     <name>pw::gui::BentView</name>
@@ -8049,10 +8093,6 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
         <translation>Das erste Reststück eingeben</translation>
     </message>
     <message>
-        <source>Take the rack %1</source>
-        <translation>Das Regal %1 nehmen</translation>
-    </message>
-    <message>
         <source>No pieces yet. Add the first offcut, and a rack begins beside the job.</source>
         <translation>Noch keine Stücke. Mit dem ersten Reststück beginnt ein Regal neben dem Auftrag.</translation>
     </message>
@@ -8099,6 +8139,10 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
     <message>
         <source>Close all the same</source>
         <translation>Trotzdem schließen</translation>
+    </message>
+    <message>
+        <source>Take the rack used last, %1</source>
+        <translation>Das zuletzt benutzte Lager nehmen, %1</translation>
     </message>
 </context>
 <context>
@@ -9331,6 +9375,10 @@ Die Datei wird das sichtbar tragen.</translation>
     <message>
         <source>Racks (*.json);;All files (*)</source>
         <translation>Regale (*.json);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Read this rack</source>
+        <translation>Dieses Regal lesen</translation>
     </message>
 </context>
 <context>

@@ -1,11 +1,22 @@
 #include "app/gui/document/rack_shelf.h"
 
 #include "app/engine/rack.h"
+#include "app/engine/rack_place.h"
+#include "app/gui/settings/settings.h"
 #include "core/rack/rack_file.h"
 
 #include <algorithm>
 
 namespace pw::gui {
+
+namespace {
+
+QString fullPath(const std::filesystem::path& file) {
+    std::error_code error;
+    return QString::fromStdString(std::filesystem::weakly_canonical(file, error).string());
+}
+
+} // namespace
 
 RackShelf::RackShelf(Document& document, QObject* parent) : QObject(parent), m_document(document) {
     connect(&m_document, &Document::changed, this, &RackShelf::jobChanged);
@@ -46,6 +57,8 @@ util::Status RackShelf::use(const std::filesystem::path& file) {
         return tree.problem();
     }
     const bool beside = !m_document.path().empty() && file.parent_path() == m_document.path().parent_path();
+    if (!beside)
+        settings::allowRack(fullPath(file)); // picked by hand: that is having asked
     const std::string name = beside ? file.filename().string() : file.string();
     if (m_document.job().rack == name)
         look();
@@ -67,6 +80,13 @@ void RackShelf::rackChanged() {
         const std::lock_guard lock(m_mutex);
         m_reading = m_rack->reading();
     }
+    findPiece();
+    Q_EMIT changed();
+}
+
+void RackShelf::allow() {
+    settings::allowRack(fullPath(m_file));
+    readFile();
     findPiece();
     Q_EMIT changed();
 }
@@ -95,8 +115,13 @@ bool RackShelf::readFile() {
     QString trouble;
     m_rack = nullptr;
     const QString name = QString::fromStdString(m_named);
+    m_isOutside = false;
     if (!m_named.empty() && m_document.path().empty() && m_file.is_relative()) {
         trouble = tr("The rack %1 lies beside the job. Save the job first.").arg(name);
+    } else if (const auto place = engine::rackToRead(m_document.job(), m_document.path());
+               !place && !settings::mayReadRack(fullPath(m_file))) {
+        m_isOutside = true;
+        trouble = QString::fromStdString(place.problem().message);
     } else if (std::error_code error; !m_named.empty() && !std::filesystem::exists(m_file, error)) {
         trouble = tr("The rack %1 is not there. The job goes on without it.").arg(name);
     } else if (!m_named.empty()) {

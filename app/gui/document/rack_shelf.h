@@ -38,6 +38,10 @@ public:
     std::shared_ptr<const placement::Stock> stock() const { return m_stock; }
     /// Why the rack cannot be read; empty when all is well.
     const QString& rackTrouble() const { return m_rackTrouble; }
+    /// Is that because the rack lies outside the job's folder (engine::rackToRead)? Then it waits for allow().
+    bool isOutside() const { return m_isOutside; }
+    /// The person says that this rack may be read, now and whenever a job names it.
+    void allow();
     /// Why the piece cannot be drawn; empty when all is well, or when it is the rack that cannot be read.
     const QString& pieceTrouble() const { return m_pieceTrouble; }
 
@@ -62,6 +66,7 @@ private:
     std::shared_ptr<const rack::RackReading> m_reading;
     std::shared_ptr<const placement::Stock> m_stock;
     QString m_rackTrouble, m_pieceTrouble;
+    bool m_isOutside = false;
     std::string m_named, m_piece;
     std::filesystem::path m_file;
     std::map<std::filesystem::path, RackDocument*> m_racks; ///< all that were read so far

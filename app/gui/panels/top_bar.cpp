@@ -1,6 +1,7 @@
 #include "app/gui/panels/top_bar.h"
 
 #include "app/gui/widgets/look.h"
+#include "app/gui/widgets/plain_tip.h"
 #include "app/gui/widgets/segments.h"
 #include "app/gui/widgets/text_block.h"
 #include "app/gui/widgets/word_button.h"
@@ -70,8 +71,8 @@ void TopBar::paintEvent(QPaintEvent*) {
 void TopBar::setHistory(bool canUndo, const QString& undoText, bool canRedo, const QString& redoText) {
     m_undo->setEnabled(canUndo);
     m_redo->setEnabled(canRedo);
-    m_undo->setToolTip(canUndo ? tr("Undo: %1").arg(undoText) : QString());
-    m_redo->setToolTip(canRedo ? tr("Redo: %1").arg(redoText) : QString());
+    m_undo->setToolTip(canUndo ? plainTip(tr("Undo: %1").arg(undoText)) : QString());
+    m_redo->setToolTip(canRedo ? plainTip(tr("Redo: %1").arg(redoText)) : QString());
 }
 
 void TopBar::setFileWords(const QString& words) {

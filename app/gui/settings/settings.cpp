@@ -109,6 +109,16 @@ void setLanguage(const QString& code) {
     store().setValue(QStringLiteral("language"), code);
 }
 
+bool mayReadRack(const QString& file) {
+    return store().value(QStringLiteral("racks_outside")).toStringList().contains(file);
+}
+
+void allowRack(const QString& file) {
+    QStringList files = store().value(QStringLiteral("racks_outside")).toStringList();
+    if (!files.contains(file))
+        store().setValue(QStringLiteral("racks_outside"), files << file);
+}
+
 // --- Session
 
 bool isFirstStart() {

@@ -46,6 +46,10 @@ void setRackPreference(const QString& word);
 QString language();
 void setLanguage(const QString& code);
 
+/// Racks outside their jobs' folders that the person has said may be read, by their full paths.
+bool mayReadRack(const QString& file);
+void allowRack(const QString& file);
+
 // --- Session
 
 void forgetSession();

@@ -4,6 +4,7 @@
 #include "app/gui/models/field_text.h"
 #include "app/gui/widgets/colour.h"
 #include "app/gui/widgets/look.h"
+#include "app/gui/widgets/plain_tip.h"
 #include "app/gui/widgets/text_block.h"
 #include "app/gui/widgets/verdict_head.h"
 #include "app/gui/widgets/verdict_mark.h"
@@ -80,7 +81,7 @@ void CheckRow::set(const verdict::Check& check, units::System system) {
     m_button->setAccessibleName(
         tr("%1: %2, %3").arg(title, verdictWord(check.grade), marginText(check, system)));
     m_button->setAccessibleDescription(QString::fromStdString(check.basis));
-    m_button->setToolTip(QString::fromStdString(check.basis));
+    m_button->setToolTip(plainTip(QString::fromStdString(check.basis)));
     updateGeometry();
     m_button->update();
     update();

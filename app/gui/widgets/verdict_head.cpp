@@ -2,6 +2,7 @@
 
 #include "app/gui/widgets/colour.h"
 #include "app/gui/widgets/look.h"
+#include "app/gui/widgets/plain_tip.h"
 #include "app/gui/widgets/text_block.h"
 #include "app/gui/widgets/verdict_mark.h"
 
@@ -58,7 +59,7 @@ void VerdictHead::setVerdict(verdict::Grade grade, const QString& reason) {
     }
     m_reason = reason;
     setAccessibleName(tr("Verdict: %1. %2").arg(verdictWord(grade), reason));
-    setToolTip(reason);
+    setToolTip(plainTip(reason));
     updateGeometry();
     update();
 }

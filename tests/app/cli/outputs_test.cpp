@@ -1,4 +1,5 @@
 #include "app/cli/commands.h"
+#include "app/cli/terminal.h"
 #include "app/engine/several.h"
 #include "core/jobfile/json.h"
 #include "core/jobfile/read.h"
@@ -6,6 +7,7 @@
 #include "tests/support/cut_files.h"
 #include "tests/support/hostile_texts.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <fstream>
@@ -145,6 +147,35 @@ TEST(Outputs, ADesktopWithADecimalCommaChangesNoFile) {
     EXPECT_EQ(call({"check", sample("mill_lane_six_pin")}).out, words);
 }
 
+int ordersIn(const std::string& text) {
+    return static_cast<int>(std::ranges::count_if(
+        text, [](unsigned char c) { return (c < 0x20 && c != '\n' && c != '\t') || c == 0x7f; }));
+}
+
+TEST(Outputs, NothingFromAFileGivesTheTerminalAnOrder) {
+    const Folder folder;
+    const std::string job = folder.file("odd.plate.json"), plain = "\\u001b[2J\\u0007\\u009b2J\\u202e\\u2066\\u007f";
+    for (const std::string& text :
+         {R"({"platewright": 1, "title": ")" + plain + R"(", "key )" + plain + R"(": 1, "plate": {"thickness": "12 mm"}})",
+          R"({"platewright": 1, "plate": {"thickness": ")" + plain + R"(", "steel": ")" + plain + R"("}, "work": ")" +
+              plain + R"(", "screw": {"thread": ")" + plain + R"(", "grade": ")" + plain + R"("}})",
+          R"({"platewright": 1, "rack": "../)" + plain + R"(", "piece": {"name": ")" + plain + R"("}})",
+          R"({"platewright": ")" + plain + R"("})"}) {
+        std::ofstream(job) << text;
+        for (const char* command : {"check", "ladder", "rack", "propose", "tool"}) {
+            const Ran ran = call({command, job});
+            EXPECT_EQ(ordersIn(ran.out + ran.err), 0) << command << text;
+            for (const char* mark : {"\xC2\x9B", "\xE2\x80\xAE", "\xE2\x81\xA6"})
+                EXPECT_EQ((ran.out + ran.err).find(mark), std::string::npos) << command << text;
+        }
+    }
+    // In JSON it is escaped by JSON's own rules, so that the text is what it was.
+    std::ofstream(job) << R"({"platewright": 1, "title": "a\u001b[2Jb"})";
+    EXPECT_NE(call({"check", job, "--json"}).out.find("a\\u001b[2Jb"), std::string::npos);
+    // Other scripts, signs and line ends stay.
+    EXPECT_EQ(cli::forTerminal("Ж ½ Ø 円\n\tend"), "Ж ½ Ø 円\n\tend");
+}
+
 TEST(Outputs, HostileTitlesAndNotesLeaveEveryFormatWhole) {
     int tried = 0;
     for (const std::string& title : pw::testing::hostileTexts()) {
@@ -174,6 +205,11 @@ TEST(Outputs, HostileTitlesAndNotesLeaveEveryFormatWhole) {
             } else if (file.ends_with(".dxf")) {
                 (void)pw::testing::readBy("dxf_check.py", ".dxf", {text});
             }
+        }
+        // A terminal takes control characters for orders; none gets there.
+        for (const char* command : {"check", "tool"}) {
+            const Ran ran = call({command, job});
+            EXPECT_EQ(ordersIn(ran.out + ran.err), 0) << command;
         }
         // A line a figure, whatever is in the names.
         const std::string text = call({"check", job, "--text"}).out;

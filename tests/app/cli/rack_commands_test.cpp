@@ -1,5 +1,6 @@
 #include "app/cli/commands.h"
 #include "core/jobfile/json.h"
+#include "core/jobfile/read.h"
 
 #include <filesystem>
 #include <fstream>
@@ -78,6 +79,40 @@ TEST(RackCommand, AnotherRackAndNone) {
     EXPECT_EQ(run({"rack", kJob, "--rack", kJob}).status, 2) << "a job is no rack";
     EXPECT_EQ(run({"rack", kJob, "--rack", (folder / "not there.json").string()}).status, 2);
     EXPECT_EQ(run({"rack", kJob, "--prefer", "shiniest"}).status, 2);
+    fs::remove_all(folder);
+}
+
+TEST(RackCommand, ARackOutsideTheJobsFolderIsReadOnlyWhenGiven) {
+    const fs::path folder = fs::temp_directory_path() / "platewright_rack_outside";
+    fs::create_directories(folder / "jobs");
+    const std::string rack = (folder / "rack.json").string(), job = (folder / "jobs/job.plate.json").string(),
+                      sheet = (folder / "sheet.pdf").string();
+    std::ofstream(rack) << R"({"platewright_rack": 1, "offcuts": [
+        {"name": "slab", "thickness": "16 mm", "steel": "S235",
+         "outline": {"shape": "rectangle", "length": "300 mm", "width": "300 mm"}}]})";
+    auto tree = jobfile::loadTree(kJob);
+    ASSERT_TRUE(tree.ok());
+    tree->set("piece.name", "slab");
+    for (const std::string& named : {std::string("../rack.json"), rack}) {
+        tree->set("rack", named);
+        std::ofstream(job) << jobfile::toJson(*tree);
+        for (const std::vector<std::string>& words :
+             {std::vector<std::string>{"rack", job}, {"check", job}, {"ladder", job}, {"sheet", job, "-o", sheet}}) {
+            const Outcome refused = run(words);
+            EXPECT_EQ(refused.status, 2) << words[0];
+            EXPECT_EQ(refused.out, "") << words[0];
+            EXPECT_NE(refused.err.find("outside the job's folder"), std::string::npos) << words[0] << refused.err;
+            EXPECT_NE(refused.err.find("--rack FILE"), std::string::npos) << words[0];
+            EXPECT_FALSE(fs::exists(sheet));
+            if (named == rack)
+                continue; // the same question again, and it takes its time
+            std::vector<std::string> asked = words;
+            asked.insert(asked.end(), {"--rack", rack});
+            const Outcome given = run(asked);
+            EXPECT_NE(given.status, 2) << words[0] << given.err;
+            fs::remove(sheet);
+        }
+    }
     fs::remove_all(folder);
 }
 

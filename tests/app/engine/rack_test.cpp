@@ -198,6 +198,43 @@ TEST(AfterCutting, AreaIsConservedAndTheOldRackStands) {
     }
 }
 
+TEST(AfterCutting, KeepsThePieceAsTypedAndWhatTheProgramDoesNotKnow) {
+    const job::Job job = sample("mill_lane_six_pin");
+    const auto before = jobfile::fromJson(R"({"platewright_rack": 1, "paint": "red", "offcuts": [
+        {"name": "piece", "thickness": "1/2 in", "steel": {"name": "S235", "mill": "lot 7"}, "heard": {"of": ["a", "b"]},
+         "outline": {"shape": "rectangle", "length": "500 mm", "width": "500 mm", "drawn": "by hand"},
+         "holes": [{"at": ["230 mm", "230 mm"], "diameter": "5/8 in", "burr": true}],
+         "bad_areas": [{"points": [[-240, -240], [-230, -240], [-230, -230]], "seen_by": "us"}],
+         "tests": {"file": "bites", "when": "May"}},
+        {"name": "other", "thickness": "6 mm", "outline": {"shape": "disc", "diameter": "90 mm"}, "shelf": 2}]})");
+    ASSERT_TRUE(before.ok());
+    const rack::RackReading reading = rack::readRack(*before);
+    ASSERT_TRUE(reading.refused.empty()) << reading.refused[0].message;
+    const RackAnswer answer = rankRack(job, reading);
+    const PieceAnswer& piece = find(answer, "piece");
+    ASSERT_TRUE(piece.fits) << piece.shortOf;
+    for (const int count : {1, 3}) {
+        Tree rack = *before;
+        rack::Offcut offcut = reading.rack.offcuts[0];
+        offcut.count = count;
+        if (count > 1)
+            rack["offcuts"] = Tree::List{before->find("offcuts")->items()->front()}, rack.set("offcuts[0].count", count);
+        const Tree after = afterCutting(rack, offcut, answer.plate, piece);
+        const std::string left = count > 1 ? "offcuts[1]" : "offcuts[0]";
+        for (const char* path : {".thickness", ".steel", ".heard", ".outline", ".holes[0]", ".bad_areas[0]", ".tests"}) {
+            ASSERT_TRUE(after.at(left + path)) << path;
+            EXPECT_EQ(*after.at(left + path), *before->at(std::string("offcuts[0]") + path)) << path;
+        }
+        EXPECT_GT(after.at(left + ".holes")->items()->size(), 1u);
+        EXPECT_EQ(after.at("paint"), after.find("paint"));
+        EXPECT_TRUE(after.find("paint"));
+        if (count == 1) {
+            EXPECT_EQ(*after.at("offcuts[1]"), *before->at("offcuts[1]"));
+        }
+        EXPECT_TRUE(rack::readRack(after).refused.empty());
+    }
+}
+
 TEST(PieceUnder, LiesUnderThePlateWhereTheAnswerPutIt) {
     const job::Job job = sample("mill_lane_six_pin");
     const rack::RackReading reading =

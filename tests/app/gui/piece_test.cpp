@@ -5,6 +5,7 @@
 #include "app/gui/widgets/field_box.h"
 #include "app/gui/widgets/palette.h"
 #include "app/gui/widgets/verdict_head.h"
+#include "app/gui/widgets/word_button.h"
 #include "app/gui/window.h"
 #include "core/jobfile/json.h"
 #include "tests/app/gui/support/fake_engine.h"
@@ -187,6 +188,27 @@ TEST_F(PieceTest, a_rack_that_is_missing_or_broken_costs_nothing_but_a_word) {
     EXPECT_FALSE(plan().shape().piece);
     ASSERT_TRUE(stockFit());
     EXPECT_EQ(stockFit()->grade, verdict::Grade::Breaks);
+}
+
+TEST_F(PieceTest, a_rack_outside_the_jobs_folder_is_read_only_when_the_person_says_so) {
+    QTemporaryDir elsewhere;
+    const std::string rack = (elsewhere.path() + QStringLiteral("/rack.json")).toStdString();
+    std::ofstream(rack) << kRack;
+    open(rack.c_str(), "door plate");
+    EXPECT_TRUE(window->notice().words().contains("outside the job's folder"))
+        << window->notice().words().toStdString();
+    EXPECT_FALSE(plan().shape().piece);
+    EXPECT_FALSE(stockFit());
+    ASSERT_EQ(window->notice().choices().size(), 1u);
+    QTest::mouseClick(window->notice().choices().front(), Qt::LeftButton);
+    settle();
+    EXPECT_TRUE(plan().shape().piece);
+    EXPECT_TRUE(stockFit());
+    EXPECT_FALSE(window->document().isChanged()) << "what may be read is not a figure of the job";
+    open("rack.json", "door plate");
+    open(rack.c_str(), "door plate");
+    EXPECT_EQ(window->notice().words(), QString()) << "asked once";
+    EXPECT_TRUE(plan().shape().piece);
 }
 
 TEST_F(PieceTest, a_piece_that_is_picked_brings_its_thickness_and_steel_and_the_plate_where_it_fits) {

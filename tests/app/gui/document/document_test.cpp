@@ -33,6 +33,42 @@ TEST_F(DocumentTest, edits_undoes_and_does_again) {
     EXPECT_EQ(at("plate.bore"), "28 mm");
 }
 
+TEST_F(DocumentTest, keeps_keys_it_does_not_know_at_every_depth_through_edits_and_saving) {
+    QTemporaryDir folder;
+    const std::filesystem::path file = (folder.path() + QStringLiteral("/job.plate.json")).toStdString();
+    Tree tree = eightPinJob();
+    const std::pair<const char*, Tree> foreign[] = {
+        {"shop_order", Tree(Tree::List{"A 7", 12, Tree()})},
+        {"stations.paint", "red"},
+        {"plate.holes[0].at", Tree(Tree::List{"60 mm", "0 mm"})},
+        {"plate.holes[0].diameter", "8 mm"},
+        {"plate.holes[0].burr", true},
+        {"plate.holes[1].at", Tree(Tree::List{"-60 mm", "0 mm"})},
+        {"plate.holes[1].diameter", "8 mm"},
+        {"plate.holes[1].burr.height", "0.2 mm"},
+        {"plate.outline.drawn.by", "hand"},
+        {"screw.history", Tree(Tree::List{Tree::object(), "stretched once"})},
+        {"group.of", Tree::object()},
+    };
+    for (const auto& [path, value] : foreign)
+        tree.set(path, value);
+    document.startNew(tree);
+    document.edit("plate.thickness", "13 mm", "Thickness");
+    document.edit("plate.holes[0].diameter", "9 mm", "Hole");
+    document.edit("stations.circle", "101 mm", "Circle");
+    document.edit("screw.grade", "10.9", "Grade");
+    document.undoStack().undo();
+    ASSERT_TRUE(document.saveAs(file));
+    Document again;
+    ASSERT_TRUE(again.open(file));
+    for (const auto& [path, value] : foreign)
+        if (std::string_view(path) != "plate.holes[0].diameter") {
+            ASSERT_TRUE(again.tree().at(path)) << path;
+            EXPECT_EQ(*again.tree().at(path), value) << path;
+        }
+    EXPECT_EQ(*again.tree().at("plate.thickness")->text(), "13 mm");
+}
+
 TEST_F(DocumentTest, makes_one_step_of_a_drag_and_two_of_two_drags) {
     const int first = document.newGesture();
     for (const char* size : {"27 mm", "28 mm", "29 mm"})
