@@ -11,7 +11,7 @@ namespace {
 
 using namespace pw;
 
-void thread(std::string_view text) {
+void screwThread(std::string_view text) {
     const auto parsed = thread::parse(text);
     if (!parsed) {
         PW_HOLDS(fuzz::isFitToShow(parsed.problem().message), parsed.problem().message);
@@ -74,7 +74,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     const std::string_view text = fuzz::textOf(data + 1, size - 1);
     switch (data[0] % 3) {
     case 0:
-        thread(text);
+        screwThread(text);
         break;
     case 1:
         grades(text);
