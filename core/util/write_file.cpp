@@ -97,6 +97,17 @@ Problem cannotWrite(const fs::path& file, int error) {
         return because(say("the disk is full; make room or save somewhere else"));
     case EFBIG:
         return because(say("the file is larger than is allowed here"));
+    case EIO:
+    case ESTALE:
+    case ENODEV:
+    case ENXIO:
+    case ENOTCONN:
+    case ENETDOWN:
+    case ENETUNREACH:
+    case EHOSTDOWN:
+    case EHOSTUNREACH:
+    case ETIMEDOUT:
+        return because(say("the drive does not answer; connect it again, or save somewhere else"));
     case ENAMETOOLONG:
         return because(say("the name is too long; choose a shorter one"));
     case EISDIR:
@@ -111,7 +122,9 @@ bool writeAll(int fd, std::string_view content) {
         const ssize_t written = ::write(fd, content.data(), content.size());
         if (written < 0 && errno == EINTR)
             continue;
-        if (written < 0)
+        if (written == 0) // nothing taken and no reason given
+            errno = ENOSPC;
+        if (written <= 0)
             return false;
         content.remove_prefix(static_cast<std::size_t>(written));
     }

@@ -42,7 +42,7 @@ void screwThread(std::string_view text) {
 
 void grades(std::string_view text) {
     static const thread::Thread kThreads[] = {*thread::parse("M20"), *thread::parse("5/8-11"),
-                                              *thread::parse("Tr 24x5"), *thread::parse("M100")};
+                                              *thread::parse("Tr 24x5"), *thread::parse("M100x6")};
     for (const thread::Thread& on : kThreads) {
         if (const auto grade = material::findScrewGrade(text, on))
             PW_HOLDS(grade->proof.mpa() > 0 && grade->yield.mpa() > 0 && grade->ultimate >= grade->yield,
