@@ -3,6 +3,7 @@
 #include "core/util/say.h"
 
 #include <cerrno>
+#include <chrono>
 #include <fcntl.h>
 #include <sys/stat.h>
 #include <system_error>
@@ -39,6 +40,25 @@ private:
     int m_fd;
 };
 
+constexpr std::string_view kAsideName = ".platewright-";
+
+/// What killed processes left of files written aside. No save takes a day, so that nobody's own is taken away,
+/// even where a network drive's clock is some hours off.
+void tidyAsides(const fs::path& folder) {
+    const auto aDayAgo = fs::file_time_type::clock::now() - std::chrono::hours(24);
+    std::error_code error;
+    for (fs::directory_iterator at(folder, error), none; !error && at != none; at.increment(error)) {
+        const std::string name = at->path().filename().string();
+        if (!name.starts_with(kAsideName) ||
+            name.find_first_not_of("0123456789-", kAsideName.size()) != std::string::npos)
+            continue;
+        std::error_code unknown;
+        const auto written = fs::last_write_time(at->path(), unknown);
+        if (!unknown && written < aDayAgo && at->is_regular_file(unknown))
+            ::unlink(at->path().c_str());
+    }
+}
+
 /// The file written aside; gone again unless it was renamed into place.
 class AsideFile {
 public:
@@ -47,7 +67,7 @@ public:
         constexpr int kTries = 100; // names left behind by crashes of programs with our number
         for (int i = 0; i < kTries && !m_handle.ok(); ++i) {
             m_path = folder /
-                     (std::string(".platewright-") + std::to_string(::getpid()) + "-" + std::to_string(i));
+                     (std::string(kAsideName) + std::to_string(::getpid()) + "-" + std::to_string(i));
             m_handle.open(m_path, O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, mode);
             if (!m_handle.ok() && errno != EEXIST)
                 break;
@@ -176,6 +196,7 @@ Status writeFileWhole(const fs::path& file, std::string_view content) {
         !aside.handle().closeNow() || !aside.renameTo(target))
         return cannotWrite(file, errno);
     flushFolder(folder);
+    tidyAsides(folder);
     return Done{};
 }
 
