@@ -1,5 +1,6 @@
 #include "app/cli/commands.h"
 
+#include "app/cli/ahead.h"
 #include "app/cli/bad_input.h"
 #include "app/cli/cut_words.h"
 #include "app/cli/rack_command.h"
@@ -64,6 +65,7 @@ int doCheck(const std::string& file, Form form, const std::vector<std::string>& 
     for (const std::string& text : at)
         options.at.push_back(parsePlace(text));
     const job::Job job = readJob(file, err);
+    sayAhead(job, engine::WorkOn::Check, err);
     engine::Report report = engine::check(job, options);
     if (job.piece && !job.rack.empty())
         if (const auto under = engine::pieceUnder(job, readRackFile(engine::rackFileOf(job, file), err)))
@@ -76,6 +78,7 @@ int doCheck(const std::string& file, Form form, const std::vector<std::string>& 
 
 int doLadder(const std::string& file, bool json, std::ostream& out, std::ostream& err) {
     const job::Job job = readJob(file, err);
+    sayAhead(job, engine::WorkOn::Ladder, err);
     engine::Ladder ladder = engine::ladder(job);
     const std::filesystem::path rack = engine::rackFileOf(job, file);
     if (std::error_code error; !rack.empty() && std::filesystem::exists(rack, error))
@@ -126,6 +129,7 @@ using Write = std::function<util::Result<std::vector<std::string>>(const job::Jo
 int doWrite(const std::string& file, const std::string& target, bool anyway, const Write& write,
             std::ostream& out, std::ostream& err) {
     const job::Job job = readJob(file, err);
+    sayAhead(job, engine::WorkOn::Check, err);
     const engine::Report report = engine::check(job);
     if (!engine::mayBeMade(report.grade) && !anyway) {
         err << target << ": "
@@ -157,6 +161,7 @@ int doCutOn(const std::vector<std::string>& files, const std::string& piece, con
     std::vector<engine::PlacedPlate> plates;
     for (const std::string& file : files) {
         engine::PlacedPlate plate{readJob(file, err), {}, {}};
+        sayAhead(plate.job, engine::WorkOn::Check, err);
         plate.report = engine::check(plate.job);
         if (!engine::mayBeMade(plate.report.grade) && !choices.anyway) {
             err << target << ": not written. " << file << ": " << verdict::wordOf(plate.report.grade) << ": "

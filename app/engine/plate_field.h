@@ -84,6 +84,10 @@ util::Result<Loaded> loadOn(const plate::Mesh& mesh, const plate::Sector& sector
 util::Result<ModelCache::Model> firstModel(const PlateTask& task, double fineness,
                                            const FieldOptions& options);
 
+/// That mesh alone, without what solving needs.
+util::Result<plate::Mesh> firstMesh(const shape::Region& region, const plate::Sector& sector, double fineness,
+                                    int mostTriangles);
+
 /// Corners of the outline that point into the steel.
 std::vector<shape::Point> sharpInsideCorners(const shape::Region& region);
 
