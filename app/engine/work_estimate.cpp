@@ -18,12 +18,16 @@ namespace pw::engine {
 
 namespace {
 
-/// Seconds of one processor for n unknowns, fitted to tests/bench/work on the machine of DEVELOPERS.md ("What it
-/// costs"): whole checks of plates with 3,500, 5,200, 10,400, 22,000 and 30,300 unknowns took 0.89, 1.48, 3.0, 6.4
-/// and 9.6 s; one elastic solution with 10,000 and 64,000 took 0.03 and 0.6 s. Assembly and yielding grow as n, the
-/// direct solver as n^1.5. A path past yield takes 40 factorisations as a rule; necks that yield first can take ten
-/// times as many, which nothing tells before.
-constexpr double kElasticLinear = 1e-5, kElasticSolver = 3e-8, kFoldingLinear = 1.6e-4, kFoldingSolver = 2.6e-7;
+/// Seconds of one processor for n unknowns, fitted to tests/bench/work on the machine of DEVELOPERS.md ("What
+/// it costs"): whole checks of plates with 3,500, 5,200, 10,400, 22,000 and 30,300 unknowns took
+/// 0.89, 1.48, 3.0, 6.4 and 9.6 s; one elastic solution with 10,000 and 64,000 took 0.03 and 0.6 s. Assembly
+/// and yielding grow as n, the direct solver as n^1.5; under kSmall a plate fits the processor's cache and
+/// each unknown costs less (300 and 2,400 unknowns followed past yield: 0.01 and 0.26 s). A path past yield
+/// takes 40 factorisations as a rule; necks that yield first can take ten times as many, which nothing tells
+/// before.
+constexpr double kElasticLinear = 1e-5, kElasticSolver = 3e-8, kFoldingLinear = 1.6e-4,
+                 kFoldingSolver = 2.6e-7;
+constexpr double kSmall = 1000;
 constexpr double kFixed = 0.03; ///< all that does not bend
 /// The same checks came to 53, 69, 119, 232 and 318 MB, the whole program counted in.
 constexpr double kMegabytes = 20, kMegabytesEach = 0.0097;
@@ -47,7 +51,7 @@ double elastic(double n) {
 }
 
 double folding(double n) {
-    return kFoldingLinear * n + kFoldingSolver * n * std::sqrt(n);
+    return kFoldingLinear * n * n / (n + kSmall) + kFoldingSolver * n * std::sqrt(n);
 }
 
 /// Only what decides symmetry: the same place, the same share.
@@ -126,7 +130,8 @@ WorkEstimate estimateWork(const job::Job& job, WorkOn what, std::size_t pieces) 
         work.mostSeconds = check * (1 + kMostMendChecks);
         return work;
     case WorkOn::Ladder:
-        work.seconds = check * static_cast<double>(material::stockThicknesses(job.preferred).size()) / kWorkers;
+        work.seconds =
+            check * static_cast<double>(material::stockThicknesses(job.preferred).size()) / kWorkers;
         break;
     case WorkOn::Rack:
         work.seconds = check * static_cast<double>(std::min(pieces, kMostPieces)) / kWorkers;
@@ -168,11 +173,13 @@ std::string foretold(const WorkEstimate& work) {
     if (work.mostSeconds <= kLongSeconds && work.megabytes <= kMuchMegabytes)
         return {};
     const std::string time = sayTime(work.seconds), most = sayTime(work.mostSeconds);
-    std::string words = work.sectorOf == 1
-                            ? say("The plate has no symmetry and %1 holes: this takes about %2.", {work.holes, time})
-                            : say("The plate has %1 holes: this takes about %2.", {work.holes, time});
+    std::string words =
+        work.sectorOf == 1
+            ? say("The plate has no symmetry and %1 holes: this takes about %2.", {work.holes, time})
+            : say("The plate has %1 holes: this takes about %2.", {work.holes, time});
     if (most != time)
-        words += " " + say("If it does not hold, looking for changes that mend it can take up to %1.", {most});
+        words +=
+            " " + say("If it does not hold, looking for changes that mend it can take up to %1.", {most});
     if (work.megabytes > kMuchMegabytes)
         words += " " + say("It needs about %1 GB of memory.", {units::number(work.megabytes / 1000, 2)});
     return words;

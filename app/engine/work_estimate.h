@@ -32,7 +32,8 @@ WorkEstimate estimateWork(const job::Job& job, WorkOn what = WorkOn::Check, std:
 /// Kinds of thickness and steel on a rack: each is checked once.
 std::size_t kindsOf(const rack::Rack& rack);
 
-/// "The plate has no symmetry and 31 holes: this takes about 2 minutes." Empty where it is neither long nor much.
+/// "The plate has no symmetry and 31 holes: this takes about 2 minutes." Empty where it is neither long nor
+/// much.
 std::string foretold(const WorkEstimate& work);
 
 } // namespace pw::engine

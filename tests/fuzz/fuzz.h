@@ -34,8 +34,8 @@ inline bool isFitToShow(std::string_view message) {
 } // namespace pw::fuzz
 
 /// `about` is text put together only when the condition fails.
-#define PW_HOLDS(condition, about)                                                                              \
-    do {                                                                                                        \
-        if (!(condition))                                                                                       \
-            pw::fuzz::broken(#condition, about, __FILE__, __LINE__);                                            \
+#define PW_HOLDS(condition, about)                                                                           \
+    do {                                                                                                     \
+        if (!(condition))                                                                                    \
+            pw::fuzz::broken(#condition, about, __FILE__, __LINE__);                                         \
     } while (false)

@@ -23,7 +23,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     for (const verdict::Check& check : report.checks) {
         PW_HOLDS(!check.id.empty() && !check.member.empty(), check.id);
         if (check.margin)
-            PW_HOLDS(!std::isnan(*check.margin) && (check.kind != verdict::CheckKind::Force || *check.margin >= 0),
+            PW_HOLDS(!std::isnan(*check.margin) &&
+                         (check.kind != verdict::CheckKind::Force || *check.margin >= 0),
                      check.id + " " + std::to_string(*check.margin));
     }
     const std::string json = jobfile::toJson(engine::toTree(report));

@@ -35,7 +35,8 @@ void expectParallel(const shape::Loop& loop, double distance) {
 }
 
 void expectSound(const outline::TaggedRegion& piece, double far) {
-    const auto mesh = mesh::makeMesh(piece, {.far = far, .nearBore = far / 2, .nearAccess = far / 2}, {.mostTriangles = 1500});
+    const auto mesh = mesh::makeMesh(piece, {.far = far, .nearBore = far / 2, .nearAccess = far / 2},
+                                     {.mostTriangles = 1500});
     if (!mesh) {
         PW_HOLDS(fuzz::isFitToShow(mesh.problem().message), mesh.problem().message);
         return;
@@ -46,7 +47,8 @@ void expectSound(const outline::TaggedRegion& piece, double far) {
     const double area = outline::area(piece);
     // Quadratic sides of 30 degrees leave 4e-5 of a circle's area, and thin rests of a plate have more edge
     // for their area than a plate.
-    PW_HOLDS(std::abs(quality.area - area) <= 1e-3 * area + 1e-3, std::to_string(quality.area) + " for " + std::to_string(area));
+    PW_HOLDS(std::abs(quality.area - area) <= 1e-3 * area + 1e-3,
+             std::to_string(quality.area) + " for " + std::to_string(area));
 }
 
 } // namespace
@@ -75,7 +77,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     const plate::Sector sector = outline::findSector(region, places);
     const outline::TaggedRegion piece = outline::cutSector(region, sector);
     PW_HOLDS(std::abs(outline::area(piece) * sector.count - area) <= 1e-6 * area,
-             std::to_string(outline::area(piece)) + " times " + std::to_string(sector.count) + " for " + std::to_string(area));
+             std::to_string(outline::area(piece)) + " times " + std::to_string(sector.count) + " for " +
+                 std::to_string(area));
     expectSound(piece, far);
     if (sector.count > 1)
         expectSound(outline::tagged(region), far);

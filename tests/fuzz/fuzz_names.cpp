@@ -60,7 +60,8 @@ void steel(std::string_view text) {
     for (const double thickness : {3.0, 12.0, 400.0}) {
         const auto found = material::find(text, units::Length::fromMm(thickness));
         if (found)
-            PW_HOLDS(found->yield.mpa() > 0 && found->ultimate >= found->yield && found->E.mpa() > 0, found->name);
+            PW_HOLDS(found->yield.mpa() > 0 && found->ultimate >= found->yield && found->E.mpa() > 0,
+                     found->name);
         else
             PW_HOLDS(fuzz::isFitToShow(found.problem().message), found.problem().message);
     }

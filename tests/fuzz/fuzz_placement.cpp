@@ -4,8 +4,8 @@
 #include "tests/fuzz/fuzz.h"
 #include "tests/fuzz/plate_bytes.h"
 
-/// A plate on a piece: where it is said to fit, it fits by walking along its edge and asking how far the steel
-/// goes, and by nothing of the search's own.
+/// A plate on a piece: where it is said to fit, it fits by walking along its edge and asking how far the
+/// steel goes, and by nothing of the search's own.
 
 namespace {
 
@@ -46,9 +46,11 @@ void expectFits(const shape::Region& plate, const placement::Stock& stock, const
             continue;
         for (std::size_t i = 0; i < rim.size(); ++i)
             for (int k = 0; k < 8; ++k)
-                PW_HOLDS(depth(thing, rim.side(i).pointAt(k / 8.0)) <= -spacing.clear() + kSlack, "in a hole or bad area");
+                PW_HOLDS(depth(thing, rim.side(i).pointAt(k / 8.0)) <= -spacing.clear() + kSlack,
+                         "in a hole or bad area");
         for (std::size_t i = 0; i < thing.size(); ++i)
-            PW_HOLDS(depth(rim, thing.vertices[i].at) <= -spacing.clear() + kSlack, "over a hole or bad area");
+            PW_HOLDS(depth(rim, thing.vertices[i].at) <= -spacing.clear() + kSlack,
+                     "over a hole or bad area");
     }
 }
 
@@ -67,8 +69,9 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         rack::StockHole hole;
         hole.form = figures.hole();
         hole.form.form.shape = figures.pick(2) ? job::HoleShape::Round : job::HoleShape::Slot;
-        if (hole.form.form.shape == job::HoleShape::Slot && !(hole.form.form.length && hole.form.form.width &&
-                                                              *hole.form.form.length >= *hole.form.form.width))
+        if (hole.form.form.shape == job::HoleShape::Slot &&
+            !(hole.form.form.length && hole.form.form.width &&
+              *hole.form.form.length >= *hole.form.form.width))
             hole.form.form.shape = job::HoleShape::Round;
         offcut.holes.push_back(hole);
     }

@@ -7,8 +7,8 @@
 #include <cmath>
 #include <set>
 
-/// Rack files: every piece is read, or refused by name and field; a piece that was read has a shape or says why
-/// not.
+/// Rack files: every piece is read, or refused by name and field; a piece that was read has a shape or says
+/// why not.
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     using namespace pw;
@@ -37,7 +37,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     for (const rack::Offcut& offcut : reading.rack.offcuts) {
         accounted.insert(offcut.row);
         PW_HOLDS(names.insert(offcut.name).second, offcut.name + " stands twice");
-        PW_HOLDS(offcut.thickness.low <= offcut.thickness.high && rack::soundThickness(offcut).mm() > 0, offcut.name);
+        PW_HOLDS(offcut.thickness.low <= offcut.thickness.high && rack::soundThickness(offcut).mm() > 0,
+                 offcut.name);
         // As the file keeps it, read back, it is the same piece to the last figure that is kept.
         const placement::BuiltStock built = placement::buildStock(offcut);
         for (const util::Problem& problem : built.problems)
@@ -45,13 +46,15 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         if (built.problems.empty()) {
             PW_HOLDS(shape::signedArea(built.stock.rim) > 0, offcut.name);
             const double area = placement::area(built.stock);
-            PW_HOLDS(std::isfinite(area) && area <= shape::signedArea(built.stock.rim) * (1 + 1e-9), offcut.name);
+            PW_HOLDS(std::isfinite(area) && area <= shape::signedArea(built.stock.rim) * (1 + 1e-9),
+                     offcut.name);
         }
         jobfile::Tree written = rack::newRackTree();
         written["offcuts"].push(rack::toTree(offcut));
         const rack::RackReading back = rack::readRack(written);
         PW_HOLDS(back.refused.empty() && back.problems.empty(),
-                 jobfile::toJson(written) + (back.refused.empty() ? "" : back.refused[0].field + ": " + back.refused[0].message));
+                 jobfile::toJson(written) +
+                     (back.refused.empty() ? "" : back.refused[0].field + ": " + back.refused[0].message));
     }
     PW_HOLDS(!reading.problems.empty() || accounted.size() == rows, "a piece is neither read nor refused");
     return 0;

@@ -14,8 +14,10 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     using namespace pw;
     FuzzedDataProvider bytes(data, size);
     fuzz::PlateBytes figures(bytes);
-    const plate::Section section{figures.between(1, 60), figures.between(60000, 210000), figures.between(0.2, 0.4)};
-    const double far = figures.between(10, 60), land = figures.between(3, 25), bearing = figures.between(5, 40);
+    const plate::Section section{figures.between(1, 60), figures.between(60000, 210000),
+                                 figures.between(0.2, 0.4)};
+    const double far = figures.between(10, 60), land = figures.between(3, 25),
+                 bearing = figures.between(5, 40);
     const bool hard = figures.pick(3) == 0;
     const job::Job job = figures.plate();
     const outline::Built built = outline::buildRegion(job);
@@ -35,7 +37,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     if (rings.empty() || plate::ringIntegrals(*mesh, centre).col(0).sum() < 1)
         return 0;
     const Eigen::VectorXd lifting = plate::pressureForces(*mesh, {}, rings);
-    PW_HOLDS(std::abs(lifting.sum() - 1000.0 * double(rings.size())) < 1e-6 * 1000 * double(rings.size()), "lifting");
+    PW_HOLDS(std::abs(lifting.sum() - 1000.0 * double(rings.size())) < 1e-6 * 1000 * double(rings.size()),
+             "lifting");
     plate::Reaction reaction;
     if (hard) {
         const auto found = plate::hardReaction(*mesh, {}, section, lifting, centre);
@@ -57,7 +60,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         PW_HOLDS(fuzz::isFitToShow(solution.problem().message), solution.problem().message);
         return 0;
     }
-    PW_HOLDS(solution->nodes.allFinite() && solution->strainEnergy >= 0, std::to_string(solution->strainEnergy));
+    PW_HOLDS(solution->nodes.allFinite() && solution->strainEnergy >= 0,
+             std::to_string(solution->strainEnergy));
     PW_HOLDS(solution->residual < 1e-5, "residual " + std::to_string(solution->residual));
     PW_HOLDS(solution->pinReaction < 1e-4, "pins carry " + std::to_string(solution->pinReaction));
     return 0;

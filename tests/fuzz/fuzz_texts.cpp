@@ -26,7 +26,8 @@ shape::Region plate() {
 std::vector<std::string> linesOf(const std::string& text) {
     std::vector<std::string> lines;
     std::size_t from = 0;
-    for (std::size_t to = text.find('\n'); to != std::string::npos; from = to + 1, to = text.find('\n', from)) {
+    for (std::size_t to = text.find('\n'); to != std::string::npos;
+         from = to + 1, to = text.find('\n', from)) {
         lines.push_back(text.substr(from, to - from));
         if (!lines.back().empty() && lines.back().back() == '\r')
             lines.back().pop_back();
@@ -139,7 +140,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     const auto system = bytes.ConsumeBool() ? units::System::Inch : units::System::Metric;
     const auto version = bytes.ConsumeBool() ? DxfVersion::R12 : DxfVersion::R2000;
     const bool warn = bytes.ConsumeBool();
-    const std::string title = bytes.ConsumeRandomLengthString(400), thread = bytes.ConsumeRandomLengthString(60),
+    const std::string title = bytes.ConsumeRandomLengthString(400),
+                      thread = bytes.ConsumeRandomLengthString(60),
                       material = bytes.ConsumeRandomLengthString(200);
     const std::string warning = warn ? bytes.ConsumeRemainingBytesAsString() : "";
 
@@ -152,7 +154,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     const std::string calmWarning = warning.empty() ? "" : "not to be used";
 
     PW_HOLDS(skeletonOf(toDxf(plan, {version, system, title, warning})) ==
-                 skeletonOf(toDxf(calmPlan, {version, system, "plate", calmWarning})), title);
+                 skeletonOf(toDxf(calmPlan, {version, system, "plate", calmWarning})),
+             title);
     const SvgOptions svg{system, title, warning};
     PW_HOLDS(tagsOf(toSvg(plan, svg)) == tagsOf(toSvg(calmPlan, {system, "plate", calmWarning})), title);
 

@@ -17,9 +17,9 @@ struct Typed {
     const char* bare;
 };
 constexpr Typed kTyped[] = {
-    {Kind::Length, "mm"},       {Kind::Length, "in"},   {Kind::Area, "mm2"},  {Kind::Force, "N"}, {Kind::Force, "lbf"},
-    {Kind::Rate, "N/mm"},       {Kind::Torque, "N.m"},  {Kind::Stress, "MPa"}, {Kind::Angle, "deg"},
-    {Kind::Temperature, "C"},
+    {Kind::Length, "mm"}, {Kind::Length, "in"},     {Kind::Area, "mm2"},   {Kind::Force, "N"},
+    {Kind::Force, "lbf"}, {Kind::Rate, "N/mm"},     {Kind::Torque, "N.m"}, {Kind::Stress, "MPa"},
+    {Kind::Angle, "deg"}, {Kind::Temperature, "C"},
 };
 
 /// What is shown reads back, and shows the same.

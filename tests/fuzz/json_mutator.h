@@ -1,7 +1,7 @@
 #pragma once
 
-/// A mutator that knows JSON: half of the time it spoils a value, a key or a row of the tree, so that a target
-/// gets past the commas; else it leaves the bytes to libFuzzer. Included by one .cpp a target.
+/// A mutator that knows JSON: half of the time it spoils a value, a key or a row of the tree, so that a
+/// target gets past the commas; else it leaves the bytes to libFuzzer. Included by one .cpp a target.
 
 #include "core/jobfile/json.h"
 #include "tests/fuzz/fuzz.h"
@@ -97,13 +97,17 @@ private:
 
     static constexpr double kFactors[] = {0.5, 2, 10, 0.1, -1, 1000, 1e-6, 1.01};
     static constexpr double kNumbers[] = {0, 1, 2, 3, 6, -1, 0.5, 1e308, 1e-320, 200, 1e9, 50};
-    static constexpr const char* kSigns[] = {" ", "-", ".", ",", "/", "\"", "x", "\xc2\xb1", "in", "mm", "%", "'", "to"};
+    static constexpr const char* kSigns[] = {" ",        "-",  ".",  ",", "/", "\"", "x",
+                                             "\xc2\xb1", "in", "mm", "%", "'", "to"};
     static constexpr const char* kTexts[] = {
-        "1 mm", "0 mm", "12 mm", "60 mm", "1e5 mm", "3/8 in", "-5 mm", "20 deg", "0 deg", "7500 N", "180-205 lbf",
-        "12 N/mm", "250 MPa", "700 bar", "20 C", "600 C", "M20", "5/8-11", "Tr 24x5", "8.8", "B7", "S235",
-        "unknown scrap", "cast iron", "disc", "bar", "rectangle", "polygon", "round", "slot", "open", "pull",
-        "compress", "taper", "rust only", "straight", "shaft", "plate", "nut", "hard", "uniform", "torch table",
-        "hand torch", "saw and drill", "stop bolt", "block", "", "1600 mm2", "closed ground", "drilled"};
+        "1 mm",       "0 mm",          "12 mm",     "60 mm",       "1e5 mm",   "3/8 in",    "-5 mm",
+        "20 deg",     "0 deg",         "7500 N",    "180-205 lbf", "12 N/mm",  "250 MPa",   "700 bar",
+        "20 C",       "600 C",         "M20",       "5/8-11",      "Tr 24x5",  "8.8",       "B7",
+        "S235",       "unknown scrap", "cast iron", "disc",        "bar",      "rectangle", "polygon",
+        "round",      "slot",          "open",      "pull",        "compress", "taper",     "rust only",
+        "straight",   "shaft",         "plate",     "nut",         "hard",     "uniform",   "torch table",
+        "hand torch", "saw and drill", "stop bolt", "block",       "",         "1600 mm2",  "closed ground",
+        "drilled"};
 
     std::minstd_rand m_random;
 };

@@ -47,7 +47,8 @@ public:
             for (int i = 0; i < corners; ++i) {
                 const double bulge = pick(3) == 0 ? between(-1.5, 1.5) : 0;
                 if (star)
-                    outline.points.push_back({shape::polar(between(20, 120), 2 * std::numbers::pi * i / corners), bulge});
+                    outline.points.push_back(
+                        {shape::polar(between(20, 120), 2 * std::numbers::pi * i / corners), bulge});
                 else
                     outline.points.push_back({{between(-100, 100), between(-100, 100)}, bulge});
             }

@@ -7,8 +7,8 @@
 #include <filesystem>
 #include <gtest/gtest.h>
 
-/// What is said before a job starts. That it comes within a factor of 3 of the clock is for tests/bench/work to
-/// see; here is what must hold on any machine.
+/// What is said before a job starts. That it comes within a factor of 3 of the clock is for tests/bench/work
+/// to see; here is what must hold on any machine.
 namespace pw::engine {
 namespace {
 

@@ -11,8 +11,8 @@
 #include <random>
 #include <sys/resource.h>
 
-/// How long checks take beside what is foretold of them (app/engine/work_estimate): the samples, and one of them
-/// with more and more holes that spoil its symmetry. Job files may be named instead.
+/// How long checks take beside what is foretold of them (app/engine/work_estimate): the samples, and one of
+/// them with more and more holes that spoil its symmetry. Job files may be named instead.
 
 namespace {
 
@@ -69,8 +69,8 @@ job::Job withHoles(int count, double across) {
 } // namespace
 
 int main(int argc, char** argv) {
-    std::printf("%-28s %7s %4s %5s %9s %9s %6s  %7s %7s   %s\n", "plate", "unknown", "1/", "holes", "foretold", "took",
-                "ratio", "MB", "MB so far", "asking");
+    std::printf("%-28s %7s %4s %5s %9s %9s %6s  %7s %7s   %s\n", "plate", "unknown", "1/", "holes",
+                "foretold", "took", "ratio", "MB", "MB so far", "asking");
     if (argc > 1) {
         for (int i = 1; i < argc; ++i)
             row(fs::path(argv[i]).filename().string(), testing::jobOf(*jobfile::loadTree(argv[i])));

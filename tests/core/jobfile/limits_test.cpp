@@ -7,8 +7,8 @@
 #include <cmath>
 #include <gtest/gtest.h>
 
-/// The limits of DEVELOPERS.md ("How much is too much"): what lies just inside is taken, what lies just outside
-/// gets an error that names the field and the limit.
+/// The limits of DEVELOPERS.md ("How much is too much"): what lies just inside is taken, what lies just
+/// outside gets an error that names the field and the limit.
 namespace pw::jobfile {
 namespace {
 
@@ -43,19 +43,30 @@ TEST(Limits, JustInsideIsTakenAndJustOutsideIsNamed) {
         {"title", 10000, [](std::size_t n) { return Tree(std::string(n, 't')); }},
         {"notes", 200000, [](std::size_t n) { return Tree(std::string(n, 'n')); }},
         {"rack", 10000, [](std::size_t n) { return Tree(std::string(n, 'r')); }},
-        {"stations.at", 200, [](std::size_t n) { return listOf(n, Tree::List{10, 0}); }},
+        {"stations.at", 200,
+         [](std::size_t n) {
+             return listOf(n, Tree::List{10, 0});
+         }},
         {"stations.count", 200, [](std::size_t n) { return Tree(static_cast<double>(n)); }},
         {"stations.loaded", 200, [](std::size_t n) { return listOf(n, true); }},
         {"stations.readings", 1000,
-         [](std::size_t n) { return listOf(n, Tree::Object{{"pins", Tree::List{1, 2}}, {"over", "60 mm"}}); }},
+         [](std::size_t n) {
+             return listOf(n, Tree::Object{{"pins", Tree::List{1, 2}}, {"over", "60 mm"}});
+         }},
         {"springs", 20, [](std::size_t n) { return listOf(n, Tree::object()); }},
         {"springs[0].loads", 50,
-         [](std::size_t n) { return listOf(n, Tree::Object{{"length", "60 mm"}, {"force", "700 N"}}); }},
+         [](std::size_t n) {
+             return listOf(n, Tree::Object{{"length", "60 mm"}, {"force", "700 N"}});
+         }},
         {"plate.holes", 500,
-         [](std::size_t n) { return listOf(n, Tree::Object{{"at", Tree::List{0, 0}}, {"diameter", 3}}); }},
+         [](std::size_t n) {
+             return listOf(n, Tree::Object{{"at", Tree::List{0, 0}}, {"diameter", 3}});
+         }},
         {"plate.outline", 2000, corners},
         {"keep_clear", 500,
-         [](std::size_t n) { return listOf(n, Tree::Object{{"at", Tree::List{0, 0}}, {"diameter", 3}}); }},
+         [](std::size_t n) {
+             return listOf(n, Tree::Object{{"at", Tree::List{0, 0}}, {"diameter", 3}});
+         }},
     };
     for (const Limit& limit : limits) {
         SCOPED_TRACE(limit.field);
@@ -66,7 +77,8 @@ TEST(Limits, JustInsideIsTakenAndJustOutsideIsNamed) {
         tree.set(limit.field, limit.made(limit.most + 1));
         const auto outside = about(limit.field, readJob(tree));
         ASSERT_EQ(outside.size(), 1u);
-        EXPECT_NE(outside[0].message.find(std::to_string(limit.most)), std::string::npos) << outside[0].message;
+        EXPECT_NE(outside[0].message.find(std::to_string(limit.most)), std::string::npos)
+            << outside[0].message;
     }
 }
 
@@ -80,7 +92,8 @@ TEST(Limits, AsManyKeysInAGroupAsAnyJobHasAndNoMore) {
     EXPECT_TRUE(fromJson(group(1000)));
     const auto refused = fromJson(group(1001));
     ASSERT_FALSE(refused);
-    EXPECT_NE(refused.problem().message.find("more than 1000 keys"), std::string::npos) << refused.problem().message;
+    EXPECT_NE(refused.problem().message.find("more than 1000 keys"), std::string::npos)
+        << refused.problem().message;
     // It took minutes to look for keys that stand twice in a group as large as a file may be.
     EXPECT_FALSE(fromJson(group(300000)));
 }
@@ -117,7 +130,8 @@ TEST(Limits, OfAPieceToo) {
         tree.set("offcuts[0]." + key, std::move(value));
         return rack::readRack(tree);
     };
-    const Tree spot = Tree::Object{{"points", Tree::List{Tree::List{0, 0}, Tree::List{9, 0}, Tree::List{0, 9}}}};
+    const Tree spot =
+        Tree::Object{{"points", Tree::List{Tree::List{0, 0}, Tree::List{9, 0}, Tree::List{0, 9}}}};
     const Tree hole = Tree::Object{{"at", Tree::List{0, 0}}, {"diameter", 3}};
     EXPECT_TRUE(with("bad_areas", listOf(200, spot)).refused.empty());
     EXPECT_TRUE(with("holes", listOf(500, hole)).refused.empty());

@@ -11,8 +11,8 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
-/// Processes that save without a pause and are killed at some moment of it. Whatever the moment, the file is a
-/// whole one: what was said to be saved, or what was being saved.
+/// Processes that save without a pause and are killed at some moment of it. Whatever the moment, the file is
+/// a whole one: what was said to be saved, or what was being saved.
 namespace pw::util {
 namespace {
 
@@ -26,7 +26,8 @@ constexpr int kKills = 150;
 Tree jobOfState(int n) {
     Tree tree = testing::sampleTree("mill_lane_six_pin");
     tree.set("title", "job " + std::to_string(n));
-    tree.set("notes", std::string(static_cast<std::size_t>(n * 7919 % 150000), static_cast<char>('a' + n % 26)));
+    tree.set("notes",
+             std::string(static_cast<std::size_t>(n * 7919 % 150000), static_cast<char>('a' + n % 26)));
     tree["last"] = n;
     return tree;
 }
@@ -65,8 +66,8 @@ protected:
     }
     void TearDown() override { fs::remove_all(m_folder); }
 
-    /// Starts, lets it save once or twice, kills at some moment of the next save; the last state that was said to
-    /// be saved, or `newest`. How long a save takes is seen from the ones before.
+    /// Starts, lets it save once or twice, kills at some moment of the next save; the last state that was
+    /// said to be saved, or `newest`. How long a save takes is seen from the ones before.
     int lastSaidDone(int newest, std::mt19937& random, const std::function<bool(int)>& save) {
         int ends[2];
         if (::pipe(ends) != 0)
@@ -102,8 +103,8 @@ protected:
     };
     /// `load` reads the file; the copy beside it must be whole too.
     void killMany(const fs::path& file, const std::function<Tree(int)>& ofState,
-                    const std::function<Result<Tree>(const fs::path&)>& load,
-                    const std::function<bool(int)>& save) {
+                  const std::function<Result<Tree>(const fs::path&)>& load,
+                  const std::function<bool(int)>& save) {
         std::mt19937 random(kSeed);
         Counts counts;
         int newest = 0;
