@@ -4,6 +4,8 @@ needs_build=(build-essential cmake ninja-build qt6-base-dev qt6-tools-dev qt6-l1
   libocct-modeling-algorithms-dev libocct-data-exchange-dev nlohmann-json3-dev libcli11-dev libgtest-dev
   libbenchmark-dev fonts-sil-andika fonts-dejavu-core)
 needs_tests=(python3 python3-ezdxf poppler-utils xvfb)
+needs_fuzz=(clang-14 libclang-rt-14-dev) # tests/run.sh and tests/fuzz
+needs_valgrind=(valgrind)                # tests/valgrind.sh
 
 install_missing() {
   local missing=() package

@@ -86,9 +86,9 @@ TEST(WorkEstimate, AJobWithoutAPlateIsNoWork) {
 TEST(WorkEstimate, APlateBeyondTheHardLimitIsIncompleteAndSaysWhy) {
     Tree tree = testing::sampleTree("mill_lane_six_pin");
     tree.set("plate.outline.diameter", "1000 mm");
-    for (int i = 0; i < 500; ++i) {
+    for (int i = 0; i < 320; ++i) {
         const std::string hole = "plate.holes[" + std::to_string(i) + "]";
-        const double angle = 2.4 * i, radius = 100 + 380.0 * std::sqrt(i / 500.0);
+        const double angle = 2.4 * i, radius = 100 + 380.0 * std::sqrt(i / 320.0);
         tree.set(hole + ".at", Tree::List{radius * std::cos(angle), radius * std::sin(angle)});
         tree.set(hole + ".diameter", 3);
     }
