@@ -7,6 +7,8 @@ needs_tests=(python3 python3-ezdxf python3-getfem python3-jsonschema poppler-uti
   libxml2-utils man-db file)
 # To make the package and try it in a fresh system (tests/install.sh).
 needs_package=(dpkg-dev lintian mmdebstrap imagemagick)
+needs_fuzz=(clang-14 libclang-rt-14-dev) # tests/run.sh and tests/fuzz
+needs_valgrind=(valgrind)                # tests/valgrind.sh
 
 install_missing() {
   local missing=() package

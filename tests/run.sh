@@ -1,10 +1,10 @@
 #!/usr/bin/env bash
 # Installs what is missing, builds with warnings as errors, and runs every test; then the core, geometry and engine
-# tests once more under the address and undefined-behaviour sanitizers.
+# tests once more under the address and undefined-behaviour sanitizers; then every fuzz target for a moment.
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
 source app/needs.sh
-install_missing "${needs_build[@]}" "${needs_tests[@]}"
+install_missing "${needs_build[@]}" "${needs_tests[@]}" "${needs_fuzz[@]}"
 export QT_QPA_PLATFORM=offscreen ASAN_OPTIONS=detect_leaks=1
 export LSAN_OPTIONS="suppressions=$PWD/tests/support/lsan.supp:print_suppressions=0"
 
@@ -19,3 +19,8 @@ echo "== sanitizers"
 cmake --preset asan -DPW_WARNINGS_FAIL=ON >/dev/null
 cmake --build --preset asan
 ctest --preset asan -j 2
+
+echo "== fuzzing"
+cmake --preset fuzz -DPW_WARNINGS_FAIL=ON >/dev/null
+cmake --build --preset fuzz
+tests/fuzz/run.sh "${PW_FUZZ_SECONDS:-12}"

@@ -1,5 +1,6 @@
 #include "app/cli/commands.h"
 
+#include "app/cli/ahead.h"
 #include "app/cli/bad_input.h"
 #include "app/cli/cut_words.h"
 #include "app/cli/rack_command.h"
@@ -67,6 +68,7 @@ int doCheck(const std::string& file, const std::string& rackFile, Form form, con
     for (const std::string& text : at)
         options.at.push_back(parsePlace(text));
     const job::Job job = readJob(file, err);
+    sayAhead(job, engine::WorkOn::Check, err);
     engine::Report report = engine::check(job, options);
     if (job.piece)
         if (const auto rack = rackFor(job, file, rackFile); !rack.empty())
@@ -80,6 +82,7 @@ int doCheck(const std::string& file, const std::string& rackFile, Form form, con
 
 int doLadder(const std::string& file, const std::string& rackFile, bool json, std::ostream& out, std::ostream& err) {
     const job::Job job = readJob(file, err);
+    sayAhead(job, engine::WorkOn::Ladder, err);
     engine::Ladder ladder = engine::ladder(job);
     const std::filesystem::path rack = rackFor(job, file, rackFile);
     // One that is only named may be missing, one that was given may not.
@@ -131,6 +134,7 @@ using Write = std::function<util::Result<std::vector<std::string>>(const job::Jo
 int doWrite(const std::string& file, const std::string& target, bool anyway, const Write& write,
             std::ostream& out, std::ostream& err) {
     const job::Job job = readJob(file, err);
+    sayAhead(job, engine::WorkOn::Check, err);
     const engine::Report report = engine::check(job);
     if (!engine::mayBeMade(report.grade) && !anyway) {
         err << target << ": "
@@ -162,6 +166,7 @@ int doCutOn(const std::vector<std::string>& files, const std::string& piece, con
     std::vector<engine::PlacedPlate> plates;
     for (const std::string& file : files) {
         engine::PlacedPlate plate{readJob(file, err), {}, {}};
+        sayAhead(plate.job, engine::WorkOn::Check, err);
         plate.report = engine::check(plate.job);
         if (!engine::mayBeMade(plate.report.grade) && !choices.anyway) {
             err << target << ": not written. " << file << ": " << verdict::wordOf(plate.report.grade) << ": "

@@ -1,5 +1,6 @@
 #include "app/cli/rack_command.h"
 
+#include "app/cli/ahead.h"
 #include "app/cli/bad_input.h"
 #include "app/cli/read_job.h"
 #include "app/engine/propose.h"
@@ -53,13 +54,14 @@ int doRack(const std::string& jobFile, const std::string& rackFile, const std::s
     engine::RackOptions options;
     if (!prefer.empty())
         options.prefer = *engine::preferFrom(prefer);
+    sayAhead(job, engine::WorkOn::Rack, err, engine::kindsOf(rack.rack));
     const engine::RackAnswer answer = engine::rankRack(job, rack, options);
     out << (json ? jobfile::toJson(engine::toTree(answer)) : engine::toWords(answer));
     return answer.best.empty() ? kWeak : kGood;
 }
 
 int doPropose(const std::string& jobFile, bool json, std::ostream& out, std::ostream& err) {
-    (void)readJob(jobFile, err); // says what is wrong with the figures
+    sayAhead(readJob(jobFile, err), engine::WorkOn::Propose, err);
     const auto tree = jobfile::loadTree(jobFile);
     if (!tree)
         throw BadInput{util::toText(tree.problem()) + "\n"};

@@ -58,9 +58,9 @@ mesh::SizeField firstSizes(const shape::Region& region, double fineness) {
     return size;
 }
 
-util::Result<plate::Mesh> meshOf(const PlateTask& task, const plate::Sector& sector,
+util::Result<plate::Mesh> meshOf(const shape::Region& region, const plate::Sector& sector,
                                  const mesh::SizeField& size, int mostTriangles) {
-    return mesh::makeMesh(outline::cutSector(task.region, sector), size, {mostTriangles});
+    return mesh::makeMesh(outline::cutSector(region, sector), size, {mostTriangles});
 }
 
 /// Puts the free edges' moments in place of the smoothed ones and finds the peak.
@@ -108,13 +108,18 @@ util::Result<Loaded> loadOn(const plate::Mesh& mesh, const plate::Sector& sector
     return loaded;
 }
 
+util::Result<plate::Mesh> firstMesh(const shape::Region& region, const plate::Sector& sector, double fineness,
+                                    int mostTriangles) {
+    return meshOf(region, sector, firstSizes(region, fineness), mostTriangles);
+}
+
 util::Result<ModelCache::Model> firstModel(const PlateTask& task, double fineness,
                                            const FieldOptions& options) {
     const plate::Sector sector = sectorOf(task);
     if (options.models)
         if (auto known = options.models->find(task.region, sector, fineness))
             return known;
-    auto mesh = meshOf(task, sector, firstSizes(task.region, fineness), options.mostTriangles);
+    auto mesh = firstMesh(task.region, sector, fineness, options.mostTriangles);
     if (!mesh)
         return mesh.problem();
     auto model = std::make_shared<const plate::PlateModel>(std::move(*mesh), sector);
@@ -168,7 +173,7 @@ util::Result<PlateField> solvePlateField(const PlateTask& task, const FieldOptio
                 return model.problem();
             next.model = *model;
         } else {
-            auto mesh = meshOf(task, sector, size, options.mostTriangles);
+            auto mesh = meshOf(task.region, sector, size, options.mostTriangles);
             if (!mesh) // the finer mesh was too much: keep what we have, and say that it has not settled
                 return field;
             next.model = std::make_shared<plate::PlateModel>(std::move(*mesh), sector);

@@ -96,6 +96,10 @@ util::Result<Loaded> loadOn(const plate::Mesh& mesh, const plate::Sector& sector
 util::Result<ModelCache::Model> firstModel(const PlateTask& task, double fineness,
                                            const FieldOptions& options);
 
+/// That mesh alone, without what solving needs.
+util::Result<plate::Mesh> firstMesh(const shape::Region& region, const plate::Sector& sector, double fineness,
+                                    int mostTriangles);
+
 std::vector<SharpCorner> sharpInsideCorners(const shape::Region& region);
 
 } // namespace pw::engine

@@ -261,11 +261,13 @@ void FieldReader::numbers(std::string_view key, std::vector<double>& out, double
     out = std::move(read);
 }
 
-void FieldReader::text(std::string_view key, std::string& out) {
+void FieldReader::text(std::string_view key, std::string& out, std::size_t most) {
     const Tree* value = take(key);
     if (!value)
         return;
-    if (const std::string* text = value->text())
+    if (const std::string* text = value->text(); text && text->size() > most)
+        problem(key, say("is %1 characters long; at most %2 can be handled", {text->size(), most}));
+    else if (text)
         out = *text;
     else
         problem(key, say("must be text in quotes, not %1", {describe(*value)}));

@@ -67,6 +67,9 @@ inline constexpr Limits<units::Temperature> kWarmth{
     units::Temperature::fromCelsius(-100), units::Temperature::fromCelsius(1200),
     PW_SAY("from -100 C to 1200 C, for instance 20 C or 68 F")};
 
+/// Bytes of a name, a title or a remark; of the notes.
+inline constexpr std::size_t kLongestText = 10000, kLongestNotes = 200000;
+
 /// A word of the file and what it means.
 template<class E>
 struct Word {
@@ -117,7 +120,8 @@ public:
     void flag(std::string_view key, bool& out);
     void flags(std::string_view key, std::vector<bool>& out, std::size_t most);
     void numbers(std::string_view key, std::vector<double>& out, double low, double high, std::size_t most);
-    void text(std::string_view key, std::string& out);
+    /// `most` bytes; a longer one is a problem.
+    void text(std::string_view key, std::string& out, std::size_t most = kLongestText);
     void thread(std::string_view key, std::string& out);
     void screwGrade(std::string_view key, std::string& out, std::string_view thread);
     void nutGrade(std::string_view key, std::string& out, std::string_view thread);

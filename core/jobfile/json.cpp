@@ -18,6 +18,8 @@ using nlohmann::json;
 
 constexpr std::size_t kMostBytes = std::size_t(4) << 20;
 constexpr std::size_t kMostDepth = 64;
+/// Of one group. Finding a key that stands twice takes time as the square of it.
+constexpr std::size_t kMostKeys = 1000;
 constexpr std::size_t kLineWidth = 100;
 constexpr std::uint64_t kExactIntegers = std::uint64_t(1) << 53; ///< beyond it a double drops digits
 
@@ -135,6 +137,8 @@ public:
     bool end_array() override { return close(); }
 
     bool key(string_t& name) override {
+        if (m_open.back().tree.members()->size() >= kMostKeys)
+            return refuse(say("more than %1 keys in one group", {kMostKeys}));
         if (m_open.back().tree.find(name))
             return refuse(say("the key \"%1\" stands twice in one group; take one out", {name}));
         m_open.back().key = std::move(name);

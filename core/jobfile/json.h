@@ -8,8 +8,8 @@
 
 namespace pw::jobfile {
 
-/// JSON text to a tree. Refuses duplicate keys, NaN, numbers that a double cannot hold, depth over 64, text
-/// over 4 MiB, binary files and text that is not UTF-8; the message gives line and column (in characters,
+/// JSON text to a tree. Refuses duplicate keys, over 1,000 keys in a group, NaN, numbers that a double cannot
+/// hold, depth over 64, text over 4 MiB, binary files and text that is not UTF-8; the message gives line and column (in characters,
 /// from 1).
 util::Result<Tree> fromJson(std::string_view text);
 

@@ -49,7 +49,7 @@ void compareEngagementWithHole(FieldReader& figures, const job::Job& job) {
 void readAll(FieldReader& figures, job::Job& job) {
     figures.acceptKey("platewright");
     figures.text("title", job.title);
-    figures.text("notes", job.notes);
+    figures.text("notes", job.notes, kLongestNotes);
     figures.choice("work", job.work, kWorks);
     figures.part("stations", job.stations, readStations);
     figures.part("load", job.load, readLoad);

@@ -6,6 +6,7 @@
 #include "core/util/say.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
 
 namespace pw::rack {
@@ -154,11 +155,14 @@ void readOffcut(FieldReader& figures, Offcut& offcut, std::vector<std::string>& 
     figures.flag("owned", offcut.owned);
 }
 
-/// Names must tell pieces apart: a second "old door" becomes "old door (2)".
-std::string freeName(const std::string& name, const std::set<std::string>& taken) {
-    for (int i = 2;; ++i)
-        if (std::string other = name + " (" + std::to_string(i) + ")"; !taken.contains(other))
+/// Names must tell pieces apart: a second "old door" becomes "old door (2)". `last` is the number of the last
+/// of that name, so that a thousand of one name are not counted through a thousand times.
+std::string freeName(const std::string& name, const std::set<std::string>& taken, int& last) {
+    for (int i = std::max(last + 1, 2);; ++i)
+        if (std::string other = name + " (" + std::to_string(i) + ")"; !taken.contains(other)) {
+            last = i;
             return other;
+        }
 }
 
 } // namespace
@@ -187,6 +191,7 @@ RackReading readRack(const Tree& tree) {
         return reading;
     }
     std::set<std::string> taken;
+    std::map<std::string, int> lastOf;
     int inch = 0, metric = 0;
     for (std::size_t i = 0; i < items->size(); ++i) {
         const Tree& item = (*items)[i];
@@ -210,7 +215,7 @@ RackReading readRack(const Tree& tree) {
         if (!offcut.name.empty())
             name = offcut.name;
         if (taken.contains(name)) {
-            const std::string other = freeName(name, taken);
+            const std::string other = freeName(name, taken, lastOf[name]);
             words.push_back(say("another piece has this name; called \"%1\" here", {other}));
             name = other;
         }

@@ -33,6 +33,13 @@ bool oneOf(std::string_view word, std::initializer_list<std::string_view> words)
     return std::find(words.begin(), words.end(), word) != words.end();
 }
 
+/// To the figures that a thread's name has, so that the name means the thread and nothing near it.
+double asNamed(double value, int digits = 6) {
+    const std::string text = units::writtenNumber(value, digits);
+    std::from_chars(text.data(), text.data() + text.size(), value);
+    return value;
+}
+
 /// Walks over the text, lower case.
 class Reader {
 public:
@@ -73,7 +80,7 @@ public:
         const auto [stop, error] = std::from_chars(m_text.data() + start, m_text.data() + m_at, value);
         if (error != std::errc() || stop != m_text.data() + m_at || value > 1e6)
             throw Unreadable{say("a number is too large")};
-        return value;
+        return asNamed(value);
     }
 
     /// "5/8", "1-1/4", "1 1/4", "0.625", "4-1/2".
@@ -102,12 +109,14 @@ public:
     }
 
 private:
+    /// Whole numbers above and below.
     std::optional<double> takeFraction() {
         const std::size_t start = m_at;
-        const auto over = takeDecimal();
-        if (over && take("/")) {
+        const auto over = isDigit(peek()) ? takeDecimal() : std::nullopt;
+        const bool isWhole = over && *over == std::floor(*over);
+        if (isWhole && take("/") && isDigit(peek())) {
             const auto under = takeDecimal();
-            if (under && *under > 0 && peek() != '/')
+            if (under && *under > 0 && *under == std::floor(*under) && peek() != '/')
                 return *over / *under;
         }
         m_at = start;
@@ -234,8 +243,8 @@ Thread readInch(Reader& in) {
     const auto diameter = in.takeMixed();
     if (!diameter)
         throw Unreadable{};
-    t.diameter = Length::fromInch(*diameter);
     size = sizeText(*diameter);
+    t.diameter = Length::fromInch(size.find('.') == std::string::npos ? *diameter : asNamed(*diameter, 5));
     in.skipBlanks();
     if (!in.take("\"") && in.peek() == 'i')
         in.take("inch") || in.take("in.") || in.take("in");
@@ -247,7 +256,7 @@ Thread readInch(Reader& in) {
         in.skipBlanks();
         const auto perInch = in.takeMixed();
         if (perInch && *perInch > 0 && (!isLetter(in.peek()) || isLetter(in.peek(1))))
-            pitch = Length::fromInch(1 / *perInch);
+            pitch = Length::fromInch(1 / asNamed(*perInch));
         else
             in.goTo(start);
     }
@@ -351,7 +360,7 @@ Thread readTrapezoidal(Reader& in) {
         const auto pitch = in.takeDecimal();
         const double starts = pitch && *pitch > 0 ? t.pitch.mm() / *pitch : 0;
         t.starts = static_cast<int>(std::lround(std::min(starts, 99.0)));
-        if (!lead || t.starts < 1 || t.starts > 8 || std::abs(starts - t.starts) > 1e-6)
+        if (!lead || t.starts < 1 || t.starts > 8 || std::abs(starts - t.starts) > 1e-4)
             throw Unreadable{say("the lead is a whole number of pitches")};
         t.pitch = Length::fromMm(*pitch);
     }

@@ -3,6 +3,7 @@
 #include "core/util/say.h"
 
 #include <cerrno>
+#include <chrono>
 #include <fcntl.h>
 #include <sys/stat.h>
 #include <system_error>
@@ -39,6 +40,25 @@ private:
     int m_fd;
 };
 
+constexpr std::string_view kAsideName = ".platewright-";
+
+/// What killed processes left of files written aside. No save takes a day, so that nobody's own is taken away,
+/// even where a network drive's clock is some hours off.
+void tidyAsides(const fs::path& folder) {
+    const auto aDayAgo = fs::file_time_type::clock::now() - std::chrono::hours(24);
+    std::error_code error;
+    for (fs::directory_iterator at(folder, error), none; !error && at != none; at.increment(error)) {
+        const std::string name = at->path().filename().string();
+        if (!name.starts_with(kAsideName) ||
+            name.find_first_not_of("0123456789-", kAsideName.size()) != std::string::npos)
+            continue;
+        std::error_code unknown;
+        const auto written = fs::last_write_time(at->path(), unknown);
+        if (!unknown && written < aDayAgo && at->is_regular_file(unknown))
+            ::unlink(at->path().c_str());
+    }
+}
+
 /// The file written aside; gone again unless it was renamed into place.
 class AsideFile {
 public:
@@ -47,7 +67,7 @@ public:
         constexpr int kTries = 100; // names left behind by crashes of programs with our number
         for (int i = 0; i < kTries && !m_handle.ok(); ++i) {
             m_path = folder /
-                     (std::string(".platewright-") + std::to_string(::getpid()) + "-" + std::to_string(i));
+                     (std::string(kAsideName) + std::to_string(::getpid()) + "-" + std::to_string(i));
             m_handle.open(m_path, O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, mode);
             if (!m_handle.ok() && errno != EEXIST)
                 break;
@@ -97,6 +117,17 @@ Problem cannotWrite(const fs::path& file, int error) {
         return because(say("the disk is full; make room or save somewhere else"));
     case EFBIG:
         return because(say("the file is larger than is allowed here"));
+    case EIO:
+    case ESTALE:
+    case ENODEV:
+    case ENXIO:
+    case ENOTCONN:
+    case ENETDOWN:
+    case ENETUNREACH:
+    case EHOSTDOWN:
+    case EHOSTUNREACH:
+    case ETIMEDOUT:
+        return because(say("the drive does not answer; connect it again, or save somewhere else"));
     case ENAMETOOLONG:
         return because(say("the name is too long; choose a shorter one"));
     case EISDIR:
@@ -111,7 +142,9 @@ bool writeAll(int fd, std::string_view content) {
         const ssize_t written = ::write(fd, content.data(), content.size());
         if (written < 0 && errno == EINTR)
             continue;
-        if (written < 0)
+        if (written == 0) // nothing taken and no reason given
+            errno = ENOSPC;
+        if (written <= 0)
             return false;
         content.remove_prefix(static_cast<std::size_t>(written));
     }
@@ -163,6 +196,7 @@ Status writeFileWhole(const fs::path& file, std::string_view content) {
         !aside.handle().closeNow() || !aside.renameTo(target))
         return cannotWrite(file, errno);
     flushFolder(folder);
+    tidyAsides(folder);
     return Done{};
 }
 

@@ -1,5 +1,7 @@
 #include "geometry/mesh/triangulate.h"
 
+#include "core/util/say.h"
+
 #include <algorithm>
 #include <CGAL/Constrained_Delaunay_triangulation_2.h>
 #include <CGAL/Delaunay_mesh_face_base_2.h>
@@ -156,8 +158,9 @@ util::Result<Triangulation> refined(const std::vector<Point>& points, const std:
     mesher.refine_mesh();
     if (criteria.full())
         return util::Problem{"plate",
-                             "the plate needs more than " + std::to_string(mostTriangles) +
-                                 " triangles: something in the outline is far too narrow or too small"};
+                             say("the plate needs more than %1 triangles: it has too many holes, or something in "
+                                 "the outline is far too narrow or too small",
+                                 {mostTriangles})};
 
     Triangulation out;
     out.points = points;

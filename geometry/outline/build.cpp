@@ -17,6 +17,9 @@ using units::Length;
 
 namespace {
 
+/// As small as any other hole may be, mm. A speck of a bore is smaller than what counts as one point.
+constexpr double kLeastBore = 0.1;
+
 /// The figures of one kind of hole, checked once and then placed as often as needed.
 struct HoleFigures {
     job::HoleShape shape = job::HoleShape::Round;
@@ -75,6 +78,8 @@ private:
             need(m_boreField);
         else if (bore->mm() < 0 || !std::isfinite(bore->mm()))
             wrong(m_boreField, say("must be 0 (no bore) or more, like 20 mm or 3/4 in"));
+        else if (bore->mm() > 0 && bore->mm() < kLeastBore)
+            wrong(m_boreField, say("is too small for a bore; 0 means that there is none"));
         else if (bore->mm() > 0)
             m_built.region.holes.push_back({shape::circleLoop({}, bore->mm() / 2), Part::Bore, 0});
     }

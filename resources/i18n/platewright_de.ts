@@ -4639,6 +4639,63 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
         <source>brittle, and the worst stress is not known: the last mesh moved it by %1 %</source>
         <translation>spröde, und die größte Spannung ist nicht bekannt: das letzte Netz hat sie um %1 % verschoben</translation>
     </message>
+    <message numerus="yes">
+        <source>%n seconds</source>
+        <translation>
+            <numerusform>%n Sekunde</numerusform>
+            <numerusform>%n Sekunden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minutes</source>
+        <translation>
+            <numerusform>%n Minute</numerusform>
+            <numerusform>%n Minuten</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hours</source>
+        <translation>
+            <numerusform>%n Stunde</numerusform>
+            <numerusform>%n Stunden</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The plate has no symmetry and %1 holes: this takes about %2.</source>
+        <translation>Die Platte hat keine Symmetrie und %1 Löcher: das dauert etwa %2.</translation>
+    </message>
+    <message>
+        <source>The plate has %1 holes: this takes about %2.</source>
+        <translation>Die Platte hat %1 Löcher: das dauert etwa %2.</translation>
+    </message>
+    <message>
+        <source>If it does not hold, looking for changes that mend it can take up to %1.</source>
+        <translation>Hält sie nicht, kann die Suche nach Änderungen, die es beheben, bis zu %1 dauern.</translation>
+    </message>
+    <message>
+        <source>It needs about %1 GB of memory.</source>
+        <translation>Gebraucht werden etwa %1 GB Speicher.</translation>
+    </message>
+    <message>
+        <source>is %1 characters long; at most %2 can be handled</source>
+        <translation>ist %1 Zeichen lang; höchstens %2 sind möglich</translation>
+    </message>
+    <message>
+        <source>more than %1 keys in one group</source>
+        <translation>mehr als %1 Schlüssel in einer Gruppe</translation>
+    </message>
+    <message>
+        <source>the drive does not answer; connect it again, or save somewhere else</source>
+        <translation>das Laufwerk antwortet nicht; wieder verbinden oder anderswo speichern</translation>
+    </message>
+    <message>
+        <source>the plate needs more than %1 triangles: it has too many holes, or something in the outline is far too narrow or too small</source>
+        <translation>die Platte braucht mehr als %1 Dreiecke: sie hat zu viele Löcher, oder etwas am Umriss ist viel zu schmal oder zu klein</translation>
+    </message>
+    <message>
+        <source>is too small for a bore; 0 means that there is none</source>
+        <translation>ist zu klein für eine Bohrung; 0 heißt, dass es keine gibt</translation>
+    </message>
 </context>
 <context>
     <name>pw::gui::BentView</name>
@@ -8142,7 +8199,7 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
     </message>
     <message>
         <source>Take the rack used last, %1</source>
-        <translation>Das zuletzt benutzte Lager nehmen, %1</translation>
+        <translation>Das zuletzt benutzte Regal nehmen, %1</translation>
     </message>
 </context>
 <context>

@@ -1,6 +1,7 @@
 #include "app/cli/commands.h"
 
 #include "core/jobfile/json.h"
+#include "core/jobfile/read.h"
 #include "core/util/write_file.h"
 #include "tests/support/run.h"
 
@@ -64,6 +65,21 @@ protected:
 };
 
 } // namespace
+
+TEST_F(Commands, SaysBeforeItStartsThatACheckMayTakeLongAndKeepsJsonClean) {
+    jobfile::Tree tree = *jobfile::loadTree(sample("mill_lane_six_pin"));
+    for (int i = 0; i < 3; ++i) { // off every line of symmetry
+        const std::string hole = "plate.holes[" + std::to_string(i) + "]";
+        tree.set(hole + ".at", jobfile::Tree::List{31.0 + i, -19.0 + 17 * i});
+        tree.set(hole + ".diameter", 3);
+    }
+    const std::string job = path("holes.plate.json");
+    ASSERT_TRUE(jobfile::saveTree(tree, job).ok());
+    const Outcome o = run({"check", job, "--json"});
+    EXPECT_NE(o.err.find("no symmetry and 10 holes"), std::string::npos) << o.err;
+    EXPECT_TRUE(jobfile::fromJson(o.out)) << "standard output is not JSON alone";
+    EXPECT_EQ(run({"check", sample("mill_lane_six_pin"), "--json"}).err, "");
+}
 
 TEST_F(Commands, CheckSaysHoldsInWordsAndExitsZero) {
     const Outcome o = run({"check", sample("mill_lane_six_pin")});

@@ -139,4 +139,24 @@ TEST(ThreadParse, RandomTextNeverCrashesAndWhatIsReadHasAShape) {
     EXPECT_GT(read, 100);
 }
 
+/// Found by fuzzing: the name of an odd size was rounded, and stood for another thread or for none.
+TEST(ThreadParse, TheNameOfAnOddSizeMeansThatThread) {
+    for (const char* text : {"5/6-11", "1-2 6/7", "0.123456789-56", "M20x1.3333333", "Tr 62.22216x7.77777 P7.77777",
+                             "M12.3456789x1.5", "Tr 40x13.3333 P3.333333"}) {
+        const auto thread = parse(text);
+        if (!thread)
+            continue; // refused is fine, another thread is not
+        const auto again = parse(thread->name);
+        ASSERT_TRUE(again) << text << " is called " << thread->name;
+        EXPECT_EQ(*again, *thread) << text << " is called " << thread->name;
+    }
+    EXPECT_TRUE(parse("5/6-11"));
+}
+
+TEST(ThreadParse, AFractionHasWholeNumbers) {
+    EXPECT_FALSE(parse("1-2/.7"));
+    EXPECT_FALSE(parse("1.5/2-11"));
+    EXPECT_TRUE(parse("1-4 1/2"));
+}
+
 } // namespace

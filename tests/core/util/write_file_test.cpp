@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <chrono>
 #include <csignal>
 #include <fstream>
 #include <sys/resource.h>
@@ -73,6 +74,21 @@ TEST_F(WriteFile, ReplacesTheOldContent) {
     ASSERT_TRUE(writeFileWhole(file, "long old content").ok());
     ASSERT_TRUE(writeFileWhole(file, "new").ok());
     EXPECT_EQ(content(file), "new");
+}
+
+TEST_F(WriteFile, WhatAKilledSaveLeftADayAgoIsTidiedAwayAndNothingElse) {
+    const fs::path old = m_folder / ".platewright-4711-0", fresh = m_folder / ".platewright-4712-0",
+                   other = m_folder / ".platewright-notes";
+    const auto twoDaysAgo = fs::file_time_type::clock::now() - std::chrono::hours(48);
+    for (const fs::path& file : {old, fresh, other}) {
+        std::ofstream(file) << "half a j";
+        if (file != fresh)
+            fs::last_write_time(file, twoDaysAgo);
+    }
+    ASSERT_TRUE(writeFileWhole(m_folder / "a", "x").ok());
+    EXPECT_FALSE(fs::exists(old));
+    EXPECT_TRUE(fs::exists(fresh)) << "it may be being written";
+    EXPECT_TRUE(fs::exists(other));
 }
 
 TEST_F(WriteFile, KeepsThePermissionsOfTheOldFile) {

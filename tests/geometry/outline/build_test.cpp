@@ -64,6 +64,19 @@ TEST(BuildRegion, ABoreOfZeroIsAPlateWithoutOne) {
     EXPECT_TRUE(shape::containsMaterial(built.region, {0, 0}));
 }
 
+/// Found by fuzzing: a bore of 2e-11 mm was cut by no line of symmetry and left the sector open.
+TEST(BuildRegion, ASpeckOfABoreIsRefusedAndMeansNoneOnlyAtZero) {
+    job::Job job = discJob();
+    for (const double speck : {2e-11, 1e-6, 0.09}) {
+        job.plate.bore = mm(speck);
+        const auto built = outline::buildRegion(job);
+        ASSERT_EQ(built.problems.size(), 1u) << speck;
+        EXPECT_EQ(built.problems[0].field, "plate.bore");
+    }
+    job.plate.bore = mm(0.1);
+    EXPECT_TRUE(outline::buildRegion(job).ok());
+}
+
 TEST(BuildRegion, SlotsLieAlongTheRayThroughTheirStation) {
     job::Job job = discJob(3);
     job.stations.hole = {job::HoleShape::Slot, mm(30), mm(12), {}};

@@ -220,6 +220,43 @@ TEST_F(DocumentFileTest, notices_what_someone_else_did_to_the_file_and_not_what_
     EXPECT_TRUE(document.isChanged());
 }
 
+/// A network drive or a stick that is taken away between opening and saving.
+TEST_F(DocumentFileTest, keeps_the_job_when_its_folder_vanishes_and_saves_it_when_the_folder_is_back) {
+    const std::filesystem::path drive = folder.filePath("drive").toStdString(),
+                                away = folder.filePath("away").toStdString(),
+                                there = drive / "pack.plate.json";
+    std::filesystem::create_directory(drive);
+    ASSERT_TRUE(document.saveAs(there).ok());
+    document.edit("plate.bore", "28 mm", "Bore");
+    std::filesystem::rename(drive, away);
+    EXPECT_EQ(document.onDisk(), Document::OnDisk::Gone);
+    const auto saved = document.save();
+    ASSERT_FALSE(saved.ok());
+    EXPECT_EQ(saved.problem().field, there.string());
+    EXPECT_NE(saved.problem().message.find("no such folder"), std::string::npos) << saved.problem().message;
+    EXPECT_FALSE(std::filesystem::exists(drive)) << "a folder was made where a drive was";
+    EXPECT_TRUE(document.isChanged());
+    EXPECT_EQ(at("plate.bore"), "28 mm");
+    EXPECT_EQ(*jobfile::loadTree(away / "pack.plate.json"), eightPinJob());
+    std::filesystem::rename(away, drive);
+    ASSERT_TRUE(document.save().ok());
+    EXPECT_EQ(*jobfile::loadTree(there), document.tree());
+    EXPECT_EQ(*jobfile::loadTree(drive / "pack.plate.json~"), eightPinJob());
+}
+
+TEST_F(DocumentFileTest, keeps_what_the_other_window_saved_when_two_have_one_file_open) {
+    Document other;
+    ASSERT_TRUE(other.open(file).ok());
+    document.edit("plate.bore", "28 mm", "Bore");
+    other.edit("plate.bore", "30 mm", "Bore");
+    ASSERT_TRUE(document.save().ok());
+    ASSERT_EQ(other.onDisk(), Document::OnDisk::Changed) << "nothing tells it to ask first";
+    ASSERT_TRUE(other.save().ok()); // told to, all the same
+    EXPECT_EQ(*jobfile::loadTree(file), other.tree());
+    EXPECT_EQ(*jobfile::loadTree(copy), document.tree()) << "what the first saved is lost";
+    EXPECT_EQ(document.onDisk(), Document::OnDisk::Changed);
+}
+
 TEST_F(DocumentFileTest, opens_a_file_and_knows_it_for_the_one_it_opened) {
     Document other;
     ASSERT_TRUE(other.open(file).ok());
