@@ -7369,7 +7369,7 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
     </message>
     <message>
         <source>Corner by corner, or traced</source>
-        <translation>Ecke für Ecke, oder abgezeichnet</translation>
+        <translation>Ecken, oder abgezeichnet</translation>
     </message>
     <message>
         <source>Outline</source>
