@@ -61,8 +61,8 @@ int statusOf(const engine::Report& report) {
 
 enum class Form { Words, Reasons, Json, Text };
 
-int doCheck(const std::string& file, const std::string& rackFile, Form form, const std::vector<std::string>& at,
-            std::ostream& out, std::ostream& err) {
+int doCheck(const std::string& file, const std::string& rackFile, Form form,
+            const std::vector<std::string>& at, std::ostream& out, std::ostream& err) {
     engine::CheckOptions options;
     for (const std::string& text : at)
         options.at.push_back(parsePlace(text));
@@ -78,7 +78,8 @@ int doCheck(const std::string& file, const std::string& rackFile, Form form, con
     return statusOf(report);
 }
 
-int doLadder(const std::string& file, const std::string& rackFile, bool json, std::ostream& out, std::ostream& err) {
+int doLadder(const std::string& file, const std::string& rackFile, bool json, std::ostream& out,
+             std::ostream& err) {
     const job::Job job = readJob(file, err);
     engine::Ladder ladder = engine::ladder(job);
     const std::filesystem::path rack = rackFor(job, file, rackFile);
@@ -191,8 +192,9 @@ int doCutOn(const std::vector<std::string>& files, const std::string& piece, con
     return kGood;
 }
 
-int doSheet(const std::string& file, const std::string& rackFile, const std::string& target, bool anyway, bool asTemplate,
-            const std::string& paperName, const std::string& language, std::ostream& out, std::ostream& err) {
+int doSheet(const std::string& file, const std::string& rackFile, const std::string& target, bool anyway,
+            bool asTemplate, const std::string& paperName, const std::string& language, std::ostream& out,
+            std::ostream& err) {
     std::unique_ptr<paper::InLanguage> spoken;
     if (!language.empty()) {
         spoken = std::make_unique<paper::InLanguage>(language);
