@@ -62,8 +62,8 @@ int statusOf(const engine::Report& report) {
 
 enum class Form { Words, Reasons, Json, Text };
 
-int doCheck(const std::string& file, const std::string& rackFile, Form form, const std::vector<std::string>& at,
-            std::ostream& out, std::ostream& err) {
+int doCheck(const std::string& file, const std::string& rackFile, Form form,
+            const std::vector<std::string>& at, std::ostream& out, std::ostream& err) {
     engine::CheckOptions options;
     for (const std::string& text : at)
         options.at.push_back(parsePlace(text));
@@ -80,7 +80,8 @@ int doCheck(const std::string& file, const std::string& rackFile, Form form, con
     return statusOf(report);
 }
 
-int doLadder(const std::string& file, const std::string& rackFile, bool json, std::ostream& out, std::ostream& err) {
+int doLadder(const std::string& file, const std::string& rackFile, bool json, std::ostream& out,
+             std::ostream& err) {
     const job::Job job = readJob(file, err);
     sayAhead(job, engine::WorkOn::Ladder, err);
     engine::Ladder ladder = engine::ladder(job);
@@ -196,8 +197,9 @@ int doCutOn(const std::vector<std::string>& files, const std::string& piece, con
     return kGood;
 }
 
-int doSheet(const std::string& file, const std::string& rackFile, const std::string& target, bool anyway, bool asTemplate,
-            const std::string& paperName, const std::string& language, std::ostream& out, std::ostream& err) {
+int doSheet(const std::string& file, const std::string& rackFile, const std::string& target, bool anyway,
+            bool asTemplate, const std::string& paperName, const std::string& language, std::ostream& out,
+            std::ostream& err) {
     std::unique_ptr<paper::InLanguage> spoken;
     if (!language.empty()) {
         spoken = std::make_unique<paper::InLanguage>(language);

@@ -15,8 +15,8 @@ job::Job readJob(const std::string& file, std::ostream& err);
 /// The rack in a file; BadInput when nothing of it can be read. Pieces with wrong figures are left out of it.
 rack::RackReading readRackFile(const std::filesystem::path& file, std::ostream& err);
 
-/// The rack file for a job: the one given with the command, else the one that the job names, if it may be followed
-/// unasked; BadInput when it may not. Empty when there is none.
+/// The rack file for a job: the one given with the command, else the one that the job names, if it may be
+/// followed unasked; BadInput when it may not. Empty when there is none.
 std::filesystem::path rackFor(const job::Job& job, const std::string& jobFile, const std::string& given);
 
 } // namespace pw::cli

@@ -14,8 +14,9 @@ std::size_t orderLength(std::string_view text) {
     if (byte(0) == 0xc2 && byte(1) >= 0x80 && byte(1) < 0xa0) // U+0080 to U+009F
         return 2;
     // U+200E, U+200F, U+202A to U+202E, U+2066 to U+2069
-    if (byte(0) == 0xe2 && ((byte(1) == 0x80 && (byte(2) == 0x8e || byte(2) == 0x8f || (byte(2) >= 0xaa && byte(2) <= 0xae))) ||
-                            (byte(1) == 0x81 && byte(2) >= 0xa6 && byte(2) <= 0xa9)))
+    if (byte(0) == 0xe2 &&
+        ((byte(1) == 0x80 && (byte(2) == 0x8e || byte(2) == 0x8f || (byte(2) >= 0xaa && byte(2) <= 0xae))) ||
+         (byte(1) == 0x81 && byte(2) >= 0xa6 && byte(2) <= 0xa9)))
         return 3;
     return 0;
 }

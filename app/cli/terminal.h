@@ -5,8 +5,9 @@
 
 namespace pw::cli {
 
-/// Words for a terminal: titles, keys and names come from files, and a terminal takes some signs for orders (to clear
-/// itself, to type, to turn the text round). Control characters but for line ends and tabs, and direction marks, become
+/// Words for a terminal: titles, keys and names come from files, and a terminal takes some signs for orders
+/// (to clear itself, to type, to turn the text round). Control characters but for line ends and tabs, and
+/// direction marks, become
 /// "?"; everything else stays.
 std::string forTerminal(std::string_view utf8);
 

@@ -99,7 +99,8 @@ void addStockFit(Report& report, const PieceUnder& under);
 /// (0.5 mm either way: EN 10029 class B allows so much and more, from memory), owned, whatever its size.
 void markOnRack(Ladder& ladder, const rack::RackReading& rack);
 
-/// Where the job's `rack` points, beside the job file. Before it is read, rackToRead() is asked (rack_place.h).
+/// Where the job's `rack` points, beside the job file. Before it is read, rackToRead() is asked
+/// (rack_place.h).
 std::filesystem::path rackFileOf(const job::Job& job, const std::filesystem::path& jobFile);
 
 /// As `rack --json` prints it.

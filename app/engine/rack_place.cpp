@@ -35,9 +35,10 @@ util::Result<fs::path> rackToRead(const job::Job& job, const fs::path& jobFile) 
     // Beside a job that is not saved there is nothing yet, and nothing to be afraid of.
     if (isSaved ? isBelow(jobFile.parent_path(), file) : file.is_relative())
         return file;
-    return util::Problem{"rack", say("The rack \"%1\" lies outside the job's folder. A job from somebody else could name "
-                                     "any file, so it is not read unasked.",
-                                     {job.rack})};
+    return util::Problem{
+        "rack", say("The rack \"%1\" lies outside the job's folder. A job from somebody else could name "
+                    "any file, so it is not read unasked.",
+                    {job.rack})};
 }
 
 } // namespace pw::engine

@@ -72,8 +72,9 @@ std::string spelled(std::string_view utf8) {
     return text;
 }
 
-/// Beside the program, in the lib folder of an installation, or, found by the program's run path, where it was
-/// built. An installed program has no run path left, so it looks nowhere else than where the system keeps libraries.
+/// Beside the program, in the lib folder of an installation, or, found by the program's run path, where it
+/// was built. An installed program has no run path left, so it looks nowhere else than where the system keeps
+/// libraries.
 void* openModule() {
     namespace fs = std::filesystem;
     std::error_code error;

@@ -38,7 +38,8 @@ public:
     std::shared_ptr<const placement::Stock> stock() const { return m_stock; }
     /// Why the rack cannot be read; empty when all is well.
     const QString& rackTrouble() const { return m_rackTrouble; }
-    /// Is that because the rack lies outside the job's folder (engine::rackToRead)? Then it waits for allow().
+    /// Is that because the rack lies outside the job's folder (engine::rackToRead)? Then it waits for
+    /// allow().
     bool isOutside() const { return m_isOutside; }
     /// The person says that this rack may be read, now and whenever a job names it.
     void allow();

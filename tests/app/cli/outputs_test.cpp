@@ -154,11 +154,14 @@ int ordersIn(const std::string& text) {
 
 TEST(Outputs, NothingFromAFileGivesTheTerminalAnOrder) {
     const Folder folder;
-    const std::string job = folder.file("odd.plate.json"), plain = "\\u001b[2J\\u0007\\u009b2J\\u202e\\u2066\\u007f";
+    const std::string job = folder.file("odd.plate.json"),
+                      plain = "\\u001b[2J\\u0007\\u009b2J\\u202e\\u2066\\u007f";
     for (const std::string& text :
-         {R"({"platewright": 1, "title": ")" + plain + R"(", "key )" + plain + R"(": 1, "plate": {"thickness": "12 mm"}})",
-          R"({"platewright": 1, "plate": {"thickness": ")" + plain + R"(", "steel": ")" + plain + R"("}, "work": ")" +
-              plain + R"(", "screw": {"thread": ")" + plain + R"(", "grade": ")" + plain + R"("}})",
+         {R"({"platewright": 1, "title": ")" + plain + R"(", "key )" + plain +
+              R"(": 1, "plate": {"thickness": "12 mm"}})",
+          R"({"platewright": 1, "plate": {"thickness": ")" + plain + R"(", "steel": ")" + plain +
+              R"("}, "work": ")" + plain + R"(", "screw": {"thread": ")" + plain + R"(", "grade": ")" +
+              plain + R"("}})",
           R"({"platewright": 1, "rack": "../)" + plain + R"(", "piece": {"name": ")" + plain + R"("}})",
           R"({"platewright": ")" + plain + R"("})"}) {
         std::ofstream(job) << text;

@@ -96,12 +96,15 @@ TEST(RackCommand, ARackOutsideTheJobsFolderIsReadOnlyWhenGiven) {
     for (const std::string& named : {std::string("../rack.json"), rack}) {
         tree->set("rack", named);
         std::ofstream(job) << jobfile::toJson(*tree);
-        for (const std::vector<std::string>& words :
-             {std::vector<std::string>{"rack", job}, {"check", job}, {"ladder", job}, {"sheet", job, "-o", sheet}}) {
+        for (const std::vector<std::string>& words : {std::vector<std::string>{"rack", job},
+                                                      {"check", job},
+                                                      {"ladder", job},
+                                                      {"sheet", job, "-o", sheet}}) {
             const Outcome refused = run(words);
             EXPECT_EQ(refused.status, 2) << words[0];
             EXPECT_EQ(refused.out, "") << words[0];
-            EXPECT_NE(refused.err.find("outside the job's folder"), std::string::npos) << words[0] << refused.err;
+            EXPECT_NE(refused.err.find("outside the job's folder"), std::string::npos)
+                << words[0] << refused.err;
             EXPECT_NE(refused.err.find("--rack FILE"), std::string::npos) << words[0];
             EXPECT_FALSE(fs::exists(sheet));
             if (named == rack)

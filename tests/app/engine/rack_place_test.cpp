@@ -16,7 +16,8 @@ protected:
         m_top = fs::temp_directory_path() / ("platewright_rack_place_" + test);
         fs::remove_all(m_top);
         fs::create_directories(m_top / "jobs/below");
-        for (const char* file : {"jobs/rack.json", "jobs/below/rack.json", "rack.json", "jobs/job.plate.json"})
+        for (const char* file :
+             {"jobs/rack.json", "jobs/below/rack.json", "rack.json", "jobs/job.plate.json"})
             std::ofstream(m_top / file) << "{}";
     }
     void TearDown() override { fs::remove_all(m_top); }
@@ -44,9 +45,10 @@ TEST_F(RackPlace, NoRackIsNoTrouble) {
 }
 
 TEST_F(RackPlace, WhatLeadsOutOfTheFolderIsNotFollowed) {
-    for (const std::string& rack : {std::string("../rack.json"), std::string("below/../../rack.json"),
-                                    (m_top / "rack.json").string(), std::string("/etc/passwd"),
-                                    std::string("../not there.json"), std::string("../jobs_of_others/rack.json")}) {
+    for (const std::string& rack :
+         {std::string("../rack.json"), std::string("below/../../rack.json"), (m_top / "rack.json").string(),
+          std::string("/etc/passwd"), std::string("../not there.json"),
+          std::string("../jobs_of_others/rack.json")}) {
         const auto place = named(rack);
         ASSERT_FALSE(place) << rack;
         EXPECT_EQ(place.problem().field, "rack");

@@ -218,10 +218,12 @@ TEST(AfterCutting, KeepsThePieceAsTypedAndWhatTheProgramDoesNotKnow) {
         rack::Offcut offcut = reading.rack.offcuts[0];
         offcut.count = count;
         if (count > 1)
-            rack["offcuts"] = Tree::List{before->find("offcuts")->items()->front()}, rack.set("offcuts[0].count", count);
+            rack["offcuts"] = Tree::List{before->find("offcuts")->items()->front()},
+            rack.set("offcuts[0].count", count);
         const Tree after = afterCutting(rack, offcut, answer.plate, piece);
         const std::string left = count > 1 ? "offcuts[1]" : "offcuts[0]";
-        for (const char* path : {".thickness", ".steel", ".heard", ".outline", ".holes[0]", ".bad_areas[0]", ".tests"}) {
+        for (const char* path :
+             {".thickness", ".steel", ".heard", ".outline", ".holes[0]", ".bad_areas[0]", ".tests"}) {
             ASSERT_TRUE(after.at(left + path)) << path;
             EXPECT_EQ(*after.at(left + path), *before->at(std::string("offcuts[0]") + path)) << path;
         }

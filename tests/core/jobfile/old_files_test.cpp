@@ -8,8 +8,9 @@
 #include <gtest/gtest.h>
 #include <sstream>
 
-/// Files of past versions, frozen in tests/reference/old_files (today's samples of version 1, as they were when they were
-/// put there). That they open is a promise; their verdicts are no reference and are not asked here.
+/// Files of past versions, frozen in tests/reference/old_files (today's samples of version 1, as they were
+/// when they were put there). That they open is a promise; their verdicts are no reference and are not asked
+/// here.
 namespace {
 
 using namespace pw;
