@@ -67,8 +67,9 @@ QString askText(QWidget* parent, const QString& title, const QString& words, con
 }
 
 std::filesystem::path askOpenRackPath(QWidget* parent) {
-    return QFileDialog::getOpenFileName(parent, Window::tr("Open a rack"), settings::lastFolder(),
-                                        Window::tr("Racks (*.json);;All files (*)"))
+    return QFileDialog::getOpenFileName(
+               parent, QCoreApplication::translate("pw::gui::Window", "Open a rack"), settings::lastFolder(),
+               QCoreApplication::translate("pw::gui::Window", "Racks (*.json);;All files (*)"))
         .toStdString();
 }
 

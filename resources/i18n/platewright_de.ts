@@ -4575,6 +4575,26 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
         <source>Wrote %1</source>
         <translation>Geschrieben: %1</translation>
     </message>
+    <message>
+        <source>&quot;%1&quot; is not a length. Type it like %2.</source>
+        <translation>„%1“ ist keine Länge. So eingeben: %2.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no point. Type two figures for each, and a semicolon after it, like %2.</source>
+        <translation>„%1“ ist kein Punkt. Je zwei Zahlen eingeben und danach ein Semikolon, etwa %2.</translation>
+    </message>
+    <message>
+        <source>At least three points are needed, in order round the edge.</source>
+        <translation>Mindestens drei Punkte werden gebraucht, der Reihe nach um den Rand.</translation>
+    </message>
+    <message>
+        <source>Type the four sides in order and then the diagonal, like %1.</source>
+        <translation>Die vier Seiten der Reihe nach eingeben, dann die Diagonale, etwa %1.</translation>
+    </message>
+    <message>
+        <source>These five do not close: the diagonal is too long or too short for the sides. Measure it again, from corner to corner.</source>
+        <translation>Diese fünf gehen nicht zusammen: die Diagonale ist zu lang oder zu kurz für die Seiten. Noch einmal von Ecke zu Ecke messen.</translation>
+    </message>
 </context>
 <context>
     <name>pw::gui::BentView</name>
@@ -6565,6 +6585,10 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
         <source>Enter takes it.</source>
         <translation>Eingabe nimmt sie.</translation>
     </message>
+    <message>
+        <source>A piece this thick is on the rack.</source>
+        <translation>Ein so dickes Stück liegt im Regal.</translation>
+    </message>
 </context>
 <context>
     <name>pw::gui::LowerStrip</name>
@@ -7040,6 +7064,490 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
     </message>
 </context>
 <context>
+    <name>pw::gui::PieceCut</name>
+    <message>
+        <source>No piece of the rack lies under the plan.</source>
+        <translation>Unter dem Plan liegt kein Stück aus dem Regal.</translation>
+    </message>
+    <message>
+        <source>The plate is not known yet, so it cannot be cut.</source>
+        <translation>Die Platte ist noch nicht bekannt und lässt sich nicht schneiden.</translation>
+    </message>
+    <message>
+        <source>Cut from “%1”; nothing usable is left of it.</source>
+        <translation>Aus „%1“ geschnitten; Brauchbares bleibt davon nicht übrig.</translation>
+    </message>
+    <message>
+        <source>Cut from “%1”. Its rest is on the rack as “%2”.</source>
+        <translation>Aus „%1“ geschnitten. Der Rest liegt als „%2“ im Regal.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of its kind are left whole.</source>
+        <translation>
+            <numerusform>%n dieser Art ist noch ganz.</numerusform>
+            <numerusform>%n dieser Art sind noch ganz.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>pw::gui::PieceEditor</name>
+    <message>
+        <source>Back to the rack</source>
+        <translation>Zurück zum Regal</translation>
+    </message>
+    <message>
+        <source>Type its points…</source>
+        <translation>Punkte eingeben…</translation>
+    </message>
+    <message>
+        <source>Four sides and a diagonal…</source>
+        <translation>Vier Seiten und Diagonale…</translation>
+    </message>
+</context>
+<context>
+    <name>pw::gui::PieceFields</name>
+    <message>
+        <source>What it is</source>
+        <translation>Was es ist</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>What you call it: where it came from, or what is painted on it.</source>
+        <translation>Wie es heißt: woher es kommt oder was darauf steht.</translation>
+    </message>
+    <message>
+        <source>Where it lies</source>
+        <translation>Wo es liegt</translation>
+    </message>
+    <message>
+        <source>So that it is found again.</source>
+        <translation>Damit es wieder gefunden wird.</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Wie viele</translation>
+    </message>
+    <message>
+        <source>Pieces that are alike.</source>
+        <translation>Stücke, die gleich sind.</translation>
+    </message>
+    <message>
+        <source>Whose</source>
+        <translation>Wem gehört es</translation>
+    </message>
+    <message>
+        <source>A size to buy stands in the list after what you have.</source>
+        <translation>Was zu kaufen wäre, steht in der Liste hinter dem, was da ist.</translation>
+    </message>
+    <message>
+        <source>mine</source>
+        <translation>da</translation>
+    </message>
+    <message>
+        <source>to buy</source>
+        <translation>zu kaufen</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>What else is to be known of it.</source>
+        <translation>Was sonst davon zu wissen ist.</translation>
+    </message>
+    <message>
+        <source>Thickness and steel</source>
+        <translation>Dicke und Stahl</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <source>Clear of the burnt edge, in three places. If they differ, type the thinnest and the thickest: 8.5-9.6 mm.</source>
+        <translation>Abseits der Brennkante, an drei Stellen. Sind sie verschieden, die dünnste und die dickste eingeben: 8,5-9,6 mm.</translation>
+    </message>
+    <message>
+        <source>Deepest pit</source>
+        <translation>Tiefste Narbe</translation>
+    </message>
+    <message>
+        <source>Scrape the rust out and feel with the depth gauge. It is taken off the thinnest place.</source>
+        <translation>Rost auskratzen und mit dem Tiefenmaß messen. Wird von der dünnsten Stelle abgezogen.</translation>
+    </message>
+    <message>
+        <source>Steel</source>
+        <translation>Stahl</translation>
+    </message>
+    <message>
+        <source>The grade, if a stamp or a certificate says it. Otherwise leave it at unknown scrap.</source>
+        <translation>Die Güte, wenn ein Stempel oder Zeugnis sie nennt. Sonst bei unbekanntem Schrott lassen.</translation>
+    </message>
+    <message>
+        <source>How sure</source>
+        <translation>Wie sicher</translation>
+    </message>
+    <message>
+        <source>A guess is judged as unknown scrap; the list says what it would be if the guess is right.</source>
+        <translation>Vermutetes wird als unbekannter Schrott beurteilt; die Liste sagt, was es wäre, wenn die Vermutung stimmt.</translation>
+    </message>
+    <message>
+        <source>it is marked</source>
+        <translation>steht darauf</translation>
+    </message>
+    <message>
+        <source>a guess</source>
+        <translation>vermutet</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>A file on its edge</source>
+        <translation>Feile an der Kante</translation>
+    </message>
+    <message>
+        <source>Draw a file over a clean edge. It bites on steel that bends; it skates on steel that snaps.</source>
+        <translation>Mit einer Feile über eine saubere Kante ziehen. Auf Stahl, der sich biegt, greift sie; auf Stahl, der bricht, rutscht sie.</translation>
+    </message>
+    <message>
+        <source>not tried</source>
+        <translation>nicht versucht</translation>
+    </message>
+    <message>
+        <source>bites</source>
+        <translation>greift</translation>
+    </message>
+    <message>
+        <source>skates</source>
+        <translation>rutscht</translation>
+    </message>
+    <message>
+        <source>A strip of it, bent</source>
+        <translation>Ein Streifen, gebogen</translation>
+    </message>
+    <message>
+        <source>Saw off a strip and bend it flat in the vice.</source>
+        <translation>Einen Streifen absägen und im Schraubstock flach umbiegen.</translation>
+    </message>
+    <message>
+        <source>bent</source>
+        <translation>gebogen</translation>
+    </message>
+    <message>
+        <source>snapped</source>
+        <translation>gebrochen</translation>
+    </message>
+    <message>
+        <source>Cracks seen</source>
+        <translation>Risse gesehen</translation>
+    </message>
+    <message>
+        <source>Look at edges and old holes with a lamp and chalk.</source>
+        <translation>Kanten und alte Löcher mit Lampe und Kreide absuchen.</translation>
+    </message>
+    <message>
+        <source>not looked</source>
+        <translation>nicht nachgesehen</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>seen</source>
+        <translation>gesehen</translation>
+    </message>
+    <message>
+        <source>Shape</source>
+        <translation>Form</translation>
+    </message>
+    <message>
+        <source>Corner by corner, or traced</source>
+        <translation>Ecke für Ecke, oder abgezeichnet</translation>
+    </message>
+    <message>
+        <source>Outline</source>
+        <translation>Umriss</translation>
+    </message>
+    <message>
+        <source>Across</source>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <source>Over its middle, at the narrowest.</source>
+        <translation>Über die Mitte, an der schmalsten Stelle.</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>The longer side, at its shortest.</source>
+        <translation>Die längere Seite, wo sie am kürzesten ist.</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>The shorter side, at its narrowest.</source>
+        <translation>Die kürzere Seite, wo sie am schmalsten ist.</translation>
+    </message>
+    <message>
+        <source>Corner radius</source>
+        <translation>Eckenradius</translation>
+    </message>
+    <message>
+        <source>Ends</source>
+        <translation>Enden</translation>
+    </message>
+    <message>
+        <source>square</source>
+        <translation>gerade</translation>
+    </message>
+    <message>
+        <source>round</source>
+        <translation>rund</translation>
+    </message>
+    <message>
+        <source>Holes and bad areas</source>
+        <translation>Löcher und schlechte Stellen</translation>
+    </message>
+    <message>
+        <source>Holes in it</source>
+        <translation>Löcher darin</translation>
+    </message>
+    <message>
+        <source>Add a hole</source>
+        <translation>Loch dazu</translation>
+    </message>
+    <message>
+        <source>Bad areas: rust, old weld, a torch edge</source>
+        <translation>Schlechte Stellen: Rost, alte Naht, Brennkante</translation>
+    </message>
+    <message>
+        <source>Add a bad area</source>
+        <translation>Schlechte Stelle dazu</translation>
+    </message>
+    <message>
+        <source>Right of zero</source>
+        <translation>Rechts von null</translation>
+    </message>
+    <message>
+        <source>From the left end</source>
+        <translation>Vom linken Ende</translation>
+    </message>
+    <message>
+        <source>Right of the middle</source>
+        <translation>Rechts der Mitte</translation>
+    </message>
+    <message>
+        <source>Above zero</source>
+        <translation>Über null</translation>
+    </message>
+    <message>
+        <source>From the lower edge</source>
+        <translation>Von der unteren Kante</translation>
+    </message>
+    <message>
+        <source>Above the middle</source>
+        <translation>Über der Mitte</translation>
+    </message>
+    <message>
+        <source>To the centre, with the tape on the edge.</source>
+        <translation>Bis zur Mitte, das Bandmaß an der Kante.</translation>
+    </message>
+    <message>
+        <source>To the centre. Left of zero, or below it, is minus.</source>
+        <translation>Bis zur Mitte. Links von null oder darunter ist minus.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a place, x and y</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Remove hole %1</source>
+        <translation>Loch %1 entfernen</translation>
+    </message>
+    <message>
+        <source>Hole %1, %2 × %3</source>
+        <translation>Loch %1, %2 × %3</translation>
+    </message>
+    <message>
+        <source>Hole %1, traced</source>
+        <translation>Loch %1, abgezeichnet</translation>
+    </message>
+    <message>
+        <source>Hole %1, slot %2 × %3 at %4</source>
+        <translation>Loch %1, Langloch %2 × %3 bei %4</translation>
+    </message>
+    <message>
+        <source>Hole %1, Ø%2 at %3</source>
+        <translation>Loch %1, Ø%2 bei %3</translation>
+    </message>
+    <message>
+        <source>Kind of hole</source>
+        <translation>Art des Lochs</translation>
+    </message>
+    <message>
+        <source>Round</source>
+        <translation>Rund</translation>
+    </message>
+    <message>
+        <source>Slot</source>
+        <translation>Langloch</translation>
+    </message>
+    <message>
+        <source>Square or rectangular</source>
+        <translation>Viereckig</translation>
+    </message>
+    <message>
+        <source>At its widest.</source>
+        <translation>An der weitesten Stelle.</translation>
+    </message>
+    <message>
+        <source>Slot length</source>
+        <translation>Langlochlänge</translation>
+    </message>
+    <message>
+        <source>Slot width</source>
+        <translation>Langlochbreite</translation>
+    </message>
+    <message>
+        <source>Slot turned</source>
+        <translation>Langloch gedreht</translation>
+    </message>
+    <message>
+        <source>From three o&apos;clock, turning left.</source>
+        <translation>Ab drei Uhr, linksherum.</translation>
+    </message>
+    <message>
+        <source>Bad area %1</source>
+        <translation>Schlechte Stelle %1</translation>
+    </message>
+    <message>
+        <source>What is wrong there</source>
+        <translation>Was dort ist</translation>
+    </message>
+    <message>
+        <source>rust</source>
+        <translation>Rost</translation>
+    </message>
+    <message>
+        <source>old weld</source>
+        <translation>alte Naht</translation>
+    </message>
+    <message>
+        <source>torch edge</source>
+        <translation>Brennkante</translation>
+    </message>
+    <message>
+        <source>%1, %2 × %3</source>
+        <comment>a bad area, how wide, how high</comment>
+        <translation>%1, %2 × %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %n corners</source>
+        <comment>a bad area</comment>
+        <translation>
+            <numerusform>%1, %n Ecke</numerusform>
+            <numerusform>%1, %n Ecken</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation>%1 entfernen</translation>
+    </message>
+    <message>
+        <source>Its width</source>
+        <translation>Breite davon</translation>
+    </message>
+    <message>
+        <source>Its height</source>
+        <translation>Höhe davon</translation>
+    </message>
+    <message>
+        <source>To where it begins.</source>
+        <translation>Bis wo sie anfängt.</translation>
+    </message>
+    <message>
+        <source>With what borders on it and is no better.</source>
+        <translation>Mit dem, was daran grenzt und nicht besser ist.</translation>
+    </message>
+    <message>
+        <source>Corners, in order round the edge</source>
+        <translation>Ecken, der Reihe nach um den Rand</translation>
+    </message>
+    <message>
+        <source>Corner %1 at %2</source>
+        <translation>Ecke %1 bei %2</translation>
+    </message>
+    <message>
+        <source>Add a corner after it</source>
+        <translation>Ecke danach dazu</translation>
+    </message>
+    <message>
+        <source>Add a corner after corner %1</source>
+        <translation>Ecke nach Ecke %1 einfügen</translation>
+    </message>
+    <message>
+        <source>Remove corner %1</source>
+        <translation>Ecke %1 entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>pw::gui::PieceFigures</name>
+    <message>
+        <source>Figures of the piece</source>
+        <translation>Zahlen des Stücks</translation>
+    </message>
+</context>
+<context>
+    <name>pw::gui::PieceView</name>
+    <message>
+        <source>The piece, to scale</source>
+        <translation>Das Stück, maßstäblich</translation>
+    </message>
+    <message>
+        <source>%1 × %2</source>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>Corner %1</source>
+        <translation>Ecke %1</translation>
+    </message>
+    <message>
+        <source>Hole %1</source>
+        <translation>Loch %1</translation>
+    </message>
+    <message>
+        <source>%1 at %2, %3</source>
+        <translation>%1 bei %2, %3</translation>
+    </message>
+    <message>
+        <source>Move corner %1</source>
+        <translation>Ecke %1 verschieben</translation>
+    </message>
+    <message>
+        <source>Move hole %1</source>
+        <translation>Loch %1 verschieben</translation>
+    </message>
+    <message>
+        <source>The piece is drawn here when its size is known.</source>
+        <translation>Hier wird das Stück gezeichnet, sobald seine Größe bekannt ist.</translation>
+    </message>
+</context>
+<context>
     <name>pw::gui::PinWords</name>
     <message>
         <source>%1 to %2, over</source>
@@ -7446,6 +7954,432 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
     </message>
 </context>
 <context>
+    <name>pw::gui::RackDelegate</name>
+    <message>
+        <source>%1, under the plan</source>
+        <comment>a piece of the rack</comment>
+        <translation>%1, unter dem Plan</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <comment>what a piece is; where it lies</comment>
+        <translation>%1; %2</translation>
+    </message>
+</context>
+<context>
+    <name>pw::gui::RackDesk</name>
+    <message>
+        <source>%1 was changed by another program; what it holds now stands here. Undo goes back.</source>
+        <translation>%1 wurde von einem anderen Programm geändert; hier steht, was jetzt darin ist. Rückgängig geht zurück.</translation>
+    </message>
+    <message>
+        <source>Not ranked. %1</source>
+        <translation>Nicht geordnet. %1</translation>
+    </message>
+    <message>
+        <source>Not ranked: %1</source>
+        <translation>Nicht geordnet: %1</translation>
+    </message>
+    <message>
+        <source>Stopped. The pieces stand as far as they are ranked.</source>
+        <translation>Angehalten. Die Stücke stehen so, wie sie bis jetzt geordnet sind.</translation>
+    </message>
+    <message>
+        <source>Name of the piece</source>
+        <translation>Name des Stücks</translation>
+    </message>
+    <message>
+        <source>Lay it on %1</source>
+        <translation>Auf %1 legen</translation>
+    </message>
+    <message>
+        <source>Cut from %1</source>
+        <translation>Aus %1 geschnitten</translation>
+    </message>
+    <message>
+        <source>Offcut</source>
+        <translation>Reststück</translation>
+    </message>
+    <message>
+        <source>Add an offcut</source>
+        <translation>Reststück dazu</translation>
+    </message>
+    <message>
+        <source>Points of the outline</source>
+        <translation>Punkte des Umrisses</translation>
+    </message>
+    <message>
+        <source>Type or paste the points in order round the edge, x and y, with a semicolon after each.</source>
+        <translation>Die Punkte der Reihe nach um den Rand eingeben oder einfügen, x und y, nach jedem ein Semikolon.</translation>
+    </message>
+    <message>
+        <source>Four sides and a diagonal</source>
+        <translation>Vier Seiten und eine Diagonale</translation>
+    </message>
+    <message>
+        <source>Type the four sides in order round the piece, then the diagonal from the first corner to the third.</source>
+        <translation>Die vier Seiten der Reihe nach eingeben, dann die Diagonale von der ersten zur dritten Ecke.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pieces</source>
+        <translation>
+            <numerusform>%n Stück</numerusform>
+            <numerusform>%n Stück</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>the rack&apos;s file, how many pieces</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, not in the file</source>
+        <translation>%1, nicht in der Datei</translation>
+    </message>
+    <message>
+        <source>Open another rack file…</source>
+        <translation>Andere Regaldatei öffnen…</translation>
+    </message>
+    <message>
+        <source>No pieces yet. Add the first offcut.</source>
+        <translation>Noch keine Stücke. Das erste Reststück eingeben.</translation>
+    </message>
+    <message>
+        <source>Add the first offcut</source>
+        <translation>Das erste Reststück eingeben</translation>
+    </message>
+    <message>
+        <source>Take the rack %1</source>
+        <translation>Das Regal %1 nehmen</translation>
+    </message>
+    <message>
+        <source>No pieces yet. Add the first offcut, and a rack begins beside the job.</source>
+        <translation>Noch keine Stücke. Mit dem ersten Reststück beginnt ein Regal neben dem Auftrag.</translation>
+    </message>
+    <message>
+        <source>Begin it with the first offcut</source>
+        <translation>Mit dem ersten Reststück anfangen</translation>
+    </message>
+    <message>
+        <source>Take the copy %1</source>
+        <translation>Die Kopie %1 nehmen</translation>
+    </message>
+    <message>
+        <source>Where the rack is kept</source>
+        <translation>Wo das Regal liegen soll</translation>
+    </message>
+    <message>
+        <source>Racks (*.json)</source>
+        <translation>Regale (*.json)</translation>
+    </message>
+    <message>
+        <source>Keep mine</source>
+        <translation>Meines behalten</translation>
+    </message>
+    <message>
+        <source>Take theirs</source>
+        <translation>Das andere nehmen</translation>
+    </message>
+    <message>
+        <source>Write it again</source>
+        <translation>Wieder schreiben</translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation>Noch einmal</translation>
+    </message>
+    <message>
+        <source>Rack</source>
+        <translation>Regal</translation>
+    </message>
+    <message>
+        <source>Close, and lose these changes?</source>
+        <translation>Schließen und diese Änderungen verlieren?</translation>
+    </message>
+    <message>
+        <source>Close all the same</source>
+        <translation>Trotzdem schließen</translation>
+    </message>
+</context>
+<context>
+    <name>pw::gui::RackDocument</name>
+    <message>
+        <source>There is such a file already.</source>
+        <translation>So eine Datei gibt es schon.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>a second piece of a name</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Piece</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>Copy %1</source>
+        <translation>%1 kopieren</translation>
+    </message>
+    <message>
+        <source>Take %1 off the rack</source>
+        <translation>%1 aus dem Regal nehmen</translation>
+    </message>
+    <message>
+        <source>a piece</source>
+        <translation>ein Stück</translation>
+    </message>
+    <message>
+        <source>%1 is gone. What stands here is not in any file.</source>
+        <translation>%1 ist fort. Was hier steht, ist in keiner Datei.</translation>
+    </message>
+    <message>
+        <source>%1 was written by another program meanwhile. Your changes stand here and are not in the file.</source>
+        <translation>%1 hat inzwischen ein anderes Programm geschrieben. Ihre Änderungen stehen hier und nicht in der Datei.</translation>
+    </message>
+    <message>
+        <source>%1 could not be written: %2. Your changes stand here.</source>
+        <translation>%1 ließ sich nicht schreiben: %2. Ihre Änderungen stehen hier.</translation>
+    </message>
+    <message>
+        <source>%1 holds no rack any more: %2. What was read before stands here.</source>
+        <translation>In %1 steht kein Regal mehr: %2. Hier steht, was vorher gelesen wurde.</translation>
+    </message>
+    <message>
+        <source>What another program wrote</source>
+        <translation>Was ein anderes Programm schrieb</translation>
+    </message>
+</context>
+<context>
+    <name>pw::gui::RackList</name>
+    <message>
+        <source>Lay it under the plan</source>
+        <translation>Unter den Plan legen</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Ändern</translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation>Kopieren</translation>
+    </message>
+    <message>
+        <source>Take off the rack</source>
+        <translation>Aus dem Regal</translation>
+    </message>
+    <message>
+        <source>Cut it, leave the rest</source>
+        <translation>Schneiden, Rest behalten</translation>
+    </message>
+    <message>
+        <source>Pieces, best first</source>
+        <translation>Stücke, das beste zuerst</translation>
+    </message>
+    <message>
+        <source>The plate is cut: the rack has one piece fewer of its kind, and its rest</source>
+        <translation>Die Platte ist geschnitten: im Regal liegt ein Stück dieser Art weniger, und sein Rest</translation>
+    </message>
+</context>
+<context>
+    <name>pw::gui::RackPage</name>
+    <message>
+        <source>Add an offcut</source>
+        <translation>Reststück dazu</translation>
+    </message>
+    <message>
+        <source>Back to the plan</source>
+        <translation>Zurück zum Plan</translation>
+    </message>
+    <message>
+        <source>Least waste</source>
+        <translation>Wenig Abfall</translation>
+    </message>
+    <message>
+        <source>Lightest</source>
+        <translation>Leicht</translation>
+    </message>
+    <message>
+        <source>Most margin</source>
+        <translation>Sicher</translation>
+    </message>
+    <message>
+        <source>Quickest cut</source>
+        <translation>Schnell</translation>
+    </message>
+    <message>
+        <source>What counts where the verdict is the same</source>
+        <translation>Was zählt, wenn das Ergebnis gleich ist</translation>
+    </message>
+    <message>
+        <source>Rack</source>
+        <translation>Regal</translation>
+    </message>
+    <message>
+        <source>First of equals:</source>
+        <translation>Bei Gleichstand:</translation>
+    </message>
+</context>
+<context>
+    <name>pw::gui::RackProgress</name>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Ranking the pieces</source>
+        <translation>Stücke werden geordnet</translation>
+    </message>
+    <message>
+        <source>%1, %2 %</source>
+        <translation>%1, %2 %</translation>
+    </message>
+    <message>
+        <source>Stop ranking</source>
+        <translation>Ordnen anhalten</translation>
+    </message>
+    <message>
+        <source>Rank them</source>
+        <translation>Ordnen</translation>
+    </message>
+    <message>
+        <source>Rank the pieces</source>
+        <translation>Die Stücke ordnen</translation>
+    </message>
+</context>
+<context>
+    <name>pw::gui::RackRanker</name>
+    <message>
+        <source>an unknown fault</source>
+        <translation>ein unbekannter Fehler</translation>
+    </message>
+</context>
+<context>
+    <name>pw::gui::RackRows</name>
+    <message numerus="yes">
+        <source>%n pieces</source>
+        <translation>
+            <numerusform>%n Stück</numerusform>
+            <numerusform>%n Stück</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>counted as %1</source>
+        <translation>gezählt als %1</translation>
+    </message>
+    <message>
+        <source>%1 by guess</source>
+        <translation>%1 vermutet</translation>
+    </message>
+    <message>
+        <source>steel unknown</source>
+        <translation>Stahl unbekannt</translation>
+    </message>
+    <message>
+        <source>waste %1</source>
+        <translation>Abfall %1</translation>
+    </message>
+    <message>
+        <source>leaves %1 square</source>
+        <translation>übrig %1 im Quadrat</translation>
+    </message>
+    <message>
+        <source>leaves nothing usable</source>
+        <translation>nichts Brauchbares übrig</translation>
+    </message>
+    <message>
+        <source>%1 min to cut</source>
+        <translation>%1 min Schnitt</translation>
+    </message>
+    <message>
+        <source>No room for the plate</source>
+        <translation>Kein Platz für die Platte</translation>
+    </message>
+    <message>
+        <source>There is room, and the verdict is not known</source>
+        <translation>Platz ist da, das Ergebnis ist nicht bekannt</translation>
+    </message>
+    <message>
+        <source>There is room, and it would not hold</source>
+        <translation>Platz ist da, und es würde nicht halten</translation>
+    </message>
+    <message>
+        <source>On the rack, and it will do</source>
+        <translation>Im Regal, und es reicht</translation>
+    </message>
+    <message>
+        <source>To buy, and it will do</source>
+        <translation>Zu kaufen, und es reicht</translation>
+    </message>
+    <message>
+        <source>to buy</source>
+        <translation>zu kaufen</translation>
+    </message>
+    <message>
+        <source>to buy, %1</source>
+        <translation>zu kaufen, %1</translation>
+    </message>
+    <message>
+        <source>Not ranked yet</source>
+        <translation>Noch nicht geordnet</translation>
+    </message>
+    <message>
+        <source>On the rack</source>
+        <translation>Im Regal</translation>
+    </message>
+    <message>
+        <source>To buy</source>
+        <translation>Zu kaufen</translation>
+    </message>
+    <message>
+        <source>Left out until a figure is mended</source>
+        <translation>Ausgelassen, bis eine Zahl berichtigt ist</translation>
+    </message>
+    <message>
+        <source>None left</source>
+        <translation>Keines mehr da</translation>
+    </message>
+    <message>
+        <source>Its count is nought.</source>
+        <translation>Die Anzahl ist null.</translation>
+    </message>
+    <message>
+        <source>Thickness: %1</source>
+        <translation>Dicke: %1</translation>
+    </message>
+    <message>
+        <source>Pits: %1</source>
+        <translation>Narben: %1</translation>
+    </message>
+    <message>
+        <source>Steel: %1</source>
+        <translation>Stahl: %1</translation>
+    </message>
+    <message>
+        <source>Count: %1</source>
+        <translation>Anzahl: %1</translation>
+    </message>
+    <message>
+        <source>Outline: %1</source>
+        <translation>Umriss: %1</translation>
+    </message>
+    <message>
+        <source>Holes: %1</source>
+        <translation>Löcher: %1</translation>
+    </message>
+    <message>
+        <source>Bad areas: %1</source>
+        <translation>Schlechte Stellen: %1</translation>
+    </message>
+    <message>
+        <source>%1 ×</source>
+        <translation>%1 ×</translation>
+    </message>
+    <message>
+        <source>%1 what is wanted</source>
+        <translation>%1 des Verlangten</translation>
+    </message>
+</context>
+<context>
     <name>pw::gui::RackShelf</name>
     <message>
         <source>The rack %1 lies beside the job. Save the job first.</source>
@@ -7466,6 +8400,10 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
     <message>
         <source>No rack is named, so the piece cannot be drawn. Name the rack&apos;s file first.</source>
         <translation>Kein Regal ist genannt, deshalb lässt sich das Stück nicht zeichnen. Nennen Sie zuerst die Regaldatei.</translation>
+    </message>
+    <message>
+        <source>Rack file</source>
+        <translation>Regaldatei</translation>
     </message>
 </context>
 <context>
@@ -8005,6 +8943,22 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
         <source>Redo: %1</source>
         <translation>Wiederholen: %1</translation>
     </message>
+    <message>
+        <source>Rack</source>
+        <translation>Regal</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>Back to the plan</source>
+        <translation>Zurück zum Plan</translation>
+    </message>
+    <message>
+        <source>The pieces you have, best first for this job</source>
+        <translation>Die Stücke, die da sind, das beste für diesen Auftrag zuerst</translation>
+    </message>
 </context>
 <context>
     <name>pw::gui::VerdictHead</name>
@@ -8365,6 +9319,18 @@ Die Datei wird das sichtbar tragen.</translation>
     <message>
         <source>Not printed: %1</source>
         <translation>Nicht gedruckt: %1</translation>
+    </message>
+    <message>
+        <source>Rack</source>
+        <translation>Regal</translation>
+    </message>
+    <message>
+        <source>Open a rack</source>
+        <translation>Ein Regal öffnen</translation>
+    </message>
+    <message>
+        <source>Racks (*.json);;All files (*)</source>
+        <translation>Regale (*.json);;Alle Dateien (*)</translation>
     </message>
 </context>
 <context>

@@ -185,10 +185,10 @@ public:
         const std::string area = rowPath(m_at + ".bad_areas", areas);
         bad.actions.push_back(
             {tr("Add a bad area"), tr("Add a bad area"),
-             [area, middle = middle(), system = m_system](Tree& t) {
+             [area, middle = middle(), system = m_system, note = tr("rust").toStdString()](Tree& t) {
                  const double half = system == units::System::Inch ? 25.4 : 25;
                  putBox(t, area + ".points", {middle - shape::Point{half, half}, 2 * half, 2 * half}, system);
-                 t.set(area + ".note", "rust");
+                 t.set(area + ".note", note);
              },
              area});
         s.lists.push_back(std::move(bad));

@@ -41,7 +41,8 @@ void RackDesk::showWays() {
         return m_page->showEmpty(tr("No pieces yet. Add the first offcut, and a rack begins beside the job."),
                                  std::move(ways));
     }
-    if (!m_shelf.file().is_relative() && !std::filesystem::exists(m_shelf.file(), error))
+    const bool hasPlace = !m_document.path().empty() || m_shelf.file().is_absolute();
+    if (hasPlace && !std::filesystem::exists(m_shelf.file(), error))
         ways.push_back({tr("Begin it with the first offcut"), [this] { add(); }});
     std::filesystem::path copy = m_shelf.file();
     copy += "~";
@@ -62,8 +63,9 @@ void RackDesk::showWays() {
 
 /// A rack where there is none: beside the job, or where the person says.
 bool RackDesk::begin() {
-    std::filesystem::path file =
-        m_shelf.file().empty() || m_shelf.file().is_relative() ? m_shelf.besideJob() : m_shelf.file();
+    std::filesystem::path file = m_shelf.file();
+    if (file.empty() || (m_document.path().empty() && file.is_relative()))
+        file = m_shelf.besideJob();
     if (file.empty())
         file =
             m_questions.savePath(m_window, tr("Where the rack is kept"),

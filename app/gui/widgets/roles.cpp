@@ -16,6 +16,8 @@ QAccessibleInterface* roleOf(const QString& className, QObject* object) {
         {QStringLiteral("pw::gui::NoteLine"), QAccessible::StaticText},
         {QStringLiteral("pw::gui::NoticeBar"), QAccessible::Notification},
         {QStringLiteral("pw::gui::Segments"), QAccessible::Grouping},
+        {QStringLiteral("pw::gui::RackProgress"), QAccessible::StaticText},
+        {QStringLiteral("pw::gui::PieceView"), QAccessible::Graphic},
         {QStringLiteral("pw::gui::PlanView"), QAccessible::Graphic},
         {QStringLiteral("pw::gui::BentView"), QAccessible::Graphic},
         {QStringLiteral("pw::gui::SectionView"), QAccessible::Graphic},

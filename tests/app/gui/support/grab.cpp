@@ -8,6 +8,11 @@
 #include "app/gui/panels/lower_strip.h"
 #include "app/gui/panels/preferences.h"
 #include "app/gui/panels/verdict_panel.h"
+#include "app/gui/rack/piece_editor.h"
+#include "app/gui/rack/piece_figures.h"
+#include "app/gui/rack/rack_desk.h"
+#include "app/gui/rack/rack_list.h"
+#include "app/gui/rack/rack_page.h"
 #include "app/gui/settings/settings.h"
 #include "app/gui/views/bent_view.h"
 #include "app/gui/views/curve_view.h"
@@ -28,8 +33,10 @@
 #include <QAbstractButton>
 #include <QDir>
 #include <QElapsedTimer>
+#include <QFile>
 #include <QImage>
 #include <QLineEdit>
+#include <QListView>
 #include <QMenu>
 #include <QPainter>
 #include <QTemporaryDir>
@@ -95,6 +102,27 @@ void onPiece(gui::Window& w, const char* name) {
     QTest::qWait(30);
     Q_EMIT w.figures().findChild<gui::FieldBox*>("piece.name")->picked(QLatin1String(name));
     w.plan().fit();
+}
+
+/// A sample and its rack in a folder where they may be written, on the rack page, ranked.
+void onRack(gui::Window& w) {
+    static const QTemporaryDir folder;
+    const auto at = [&](const char* name) { return folder.filePath(QLatin1String(name)); };
+    QFile::copy(QStringLiteral(PW_SAMPLES "/mill_lane_six_pin.plate.json"), at("six_pin.plate.json"));
+    QFile::copy(QStringLiteral(PW_SAMPLES "/rack.json"), at("rack.json"));
+    w.openFile(at("six_pin.plate.json").toStdString());
+    w.desk().open();
+    (void)QTest::qWaitFor([&] { return !w.desk().isRanking() && !w.isChecking(); }, 60000);
+}
+
+void changePiece(gui::Window& w, const char* name) {
+    onRack(w);
+    for (const gui::RackRow& row : w.desk().page().list().model().rows())
+        if (row.title == QLatin1String(name) && row.kind != gui::RackRow::Kind::Heading) {
+            w.desk().change(row.row);
+            break;
+        }
+    QTest::qWait(50);
 }
 
 QWidget* preferences(gui::Window& w) {
@@ -480,6 +508,57 @@ int grabWindows(const QString& folder, const char* part) {
                  w.plan().setView(View::Cut);
              },
          .sample = "mill_lane_six_pin"},
+        {.name = "80_rack_light", .last = onRack},
+        {.name = "81_rack_dark", .dark = true, .last = onRack},
+        {.name = "82_rack_1024", .size = {1024, 700}, .last = onRack},
+        {.name = "83_rack_200", .text = 2, .last = onRack},
+        {.name = "84_rack_lower_rows",
+         .size = {1366, 1400},
+         .last =
+             [](gui::Window& w) {
+                 onRack(w);
+                 QTest::keyClick(w.desk().page().list().view(), Qt::Key_End);
+             }},
+        {.name = "85_rack_empty",
+         .last =
+             [](gui::Window& w) {
+                 w.desk().open();
+                 QTest::qWait(50);
+             }},
+        {.name = "86_piece_light",
+         .last =
+             [](gui::Window& w) {
+                 changePiece(w, "crane gusset");
+                 w.desk().page().editor().figures().openPart(gui::PlanPart::Corner, 2);
+                 QTest::qWait(50);
+             }},
+        {.name = "87_piece_dark",
+         .dark = true,
+         .last =
+             [](gui::Window& w) {
+                 changePiece(w, "base plate with bolt holes");
+                 w.desk().page().editor().figures().openPart(gui::PlanPart::Extra, 1);
+                 QTest::qWait(50);
+             }},
+        {.name = "88_piece_1024",
+         .size = {1024, 700},
+         .last = [](gui::Window& w) { changePiece(w, "tank end, rusted"); }},
+        {.name = "89_piece_200", .text = 2, .last = [](gui::Window& w) { changePiece(w, "stair tread"); }},
+        {.name = "8a_rack_2560", .size = {2560, 1440}, .last = onRack},
+        {.name = "8b_piece_bad_area_wrong",
+         .last =
+             [](gui::Window& w) {
+                 changePiece(w, "L from the loader arm");
+                 w.desk().page().editor().figures().openPart(gui::PlanPart::Obstacle, 0);
+                 QTest::qWait(50);
+                 auto* box = w.desk().page().editor().findChild<gui::FieldBox*>("offcuts[12].thickness");
+                 auto* edit = box->findChild<QLineEdit*>();
+                 edit->setFocus();
+                 edit->selectAll();
+                 QTest::keyClicks(edit, "16 mmm");
+                 QTest::keyClick(edit, Qt::Key_Return);
+                 QTest::qWait(50);
+             }},
         {.name = "12_1920_light",
          .size = {1920, 1080},
          .set = [](gui::Window& w) { w.figures().openGroup("wanted"); }},
