@@ -18,6 +18,7 @@
 #include "app/gui/panels/top_bar.h"
 #include "app/gui/panels/verdict_panel.h"
 #include "app/gui/print/print_job.h"
+#include "app/gui/propose/propose_dialog.h"
 #include "app/gui/rack/rack_desk.h"
 #include "app/gui/rack/rack_page.h"
 #include "app/gui/samples.h"
@@ -155,6 +156,8 @@ Window::Window(Engine engine, Questions questions)
         strip().section()->light(place);
     });
     connect(m_verdict, &VerdictPanel::mendAsked, this, &Window::mend);
+    m_verdict->setProposes(m_engine.propose != nullptr);
+    connect(m_verdict, &VerdictPanel::proposeAsked, this, &Window::propose);
     connect(m_verdict, &VerdictPanel::fieldAsked, this,
             [this](const std::string& path) { m_figures->openField(path, true); });
     buildMenu();
@@ -279,6 +282,8 @@ void Window::buildMenu() {
     add(m_menu, tr("Rack"), QKeySequence(Qt::CTRL | Qt::Key_R), [this] { m_desk->toggle(); });
     if (m_engine.tryTool)
         add(m_menu, tr("Try a tool you have…"), {}, [this] { tryTool(); });
+    if (m_engine.propose)
+        add(m_menu, tr("Propose a plate…"), {}, [this] { propose(); });
     fillOutputs(m_menu->addMenu(tr("Write")));
     add(m_menu, tr("Print preview…"), {}, [this] { printPreview(); });
     add(m_menu, tr("Print…"), QKeySequence::Print, [this] { print(); });
@@ -671,6 +676,16 @@ std::optional<paper::Offcut> Window::offcut() const {
 ToolDialog* Window::tryTool() {
     auto* dialog = new ToolDialog(*m_document, m_units, m_engine.tryTool, m_questions, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+    return dialog;
+}
+
+ProposeDialog* Window::propose() {
+    auto* dialog = new ProposeDialog(*m_document, m_units, m_engine.propose, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &QDialog::accepted, m_plan, &PlanView::fit);
+    connect(dialog, &ProposeDialog::fieldAsked, this,
+            [this](const std::string& path) { m_figures->openField(path, true); });
     dialog->open();
     return dialog;
 }
