@@ -65,18 +65,26 @@ StockPicture pictureOf(const engine::PieceAnswer& piece, const shape::Region& pl
     return picture;
 }
 
+/// Whole square centimetres, or tenths of a square inch: more is not known of scrap.
+QString wasteWords(double mm2, System system) {
+    constexpr double kMm2PerCm2 = 100, kMm2PerIn2 = units::kMmPerInch * units::kMmPerInch;
+    return system == System::Inch
+               ? local(units::number(std::round(mm2 / kMm2PerIn2 * 10) / 10, 4)) + QStringLiteral("\u00a0in²")
+               : local(units::number(std::round(mm2 / kMm2PerCm2), 6)) + QStringLiteral("\u00a0cm²");
+}
+
 QString figureWords(const engine::PieceAnswer& piece, System system) {
     QStringList words;
     if (piece.massKg)
         words << local(units::show(units::Mass::fromKg(*piece.massKg), system));
     if (piece.place) {
-        words << Words::tr("waste %1")
-                     .arg(local(units::show(units::Area::fromMm2(piece.place->waste), system)));
         words << (piece.place->usable > 0
                       ? Words::tr("leaves as much as a piece of %1")
                             .arg(local(engine::asPiece(piece.place->usable, system)))
                       : Words::tr("leaves nothing usable"));
     }
+    if (piece.place)
+        words << Words::tr("waste %1").arg(wasteWords(piece.place->waste, system));
     if (piece.cutMinutes)
         words << Words::tr("%1 min to cut").arg(local(units::number(*piece.cutMinutes, 2)));
     return words.join(QStringLiteral(", "));

@@ -2,6 +2,7 @@
 
 #include "app/gui/rack/piece_figures.h"
 #include "app/gui/rack/piece_view.h"
+#include "app/gui/widgets/button_row.h"
 #include "app/gui/widgets/look.h"
 #include "app/gui/widgets/word_button.h"
 
@@ -30,13 +31,12 @@ PieceEditor::PieceEditor(QWidget* parent)
     m_halves->addWidget(m_figures, 0);
     m_halves->addWidget(m_view, 1);
     column->addLayout(m_halves, 1);
-    auto* foot = new QHBoxLayout;
+    auto* foot = new QVBoxLayout;
     foot->setContentsMargins(16, 8, 16, 8);
-    foot->setSpacing(8);
-    foot->addWidget(m_done);
-    foot->addStretch(1);
-    foot->addWidget(m_points);
-    foot->addWidget(m_sides);
+    auto* buttons = new ButtonRow(this);
+    for (WordButton* button : {m_done, m_points, m_sides})
+        buttons->add(button);
+    foot->addWidget(buttons);
     column->addLayout(foot);
     connect(m_figures, &PieceFigures::fieldEntered, m_view, &PieceView::light);
     connect(m_view, &PieceView::picked, m_figures, &PieceFigures::openPart);
@@ -51,10 +51,15 @@ PieceEditor::PieceEditor(QWidget* parent)
 }
 
 void PieceEditor::setPiece(RackDocument* rack, std::size_t row) {
+    if (m_rack)
+        disconnect(m_rack, nullptr, this, nullptr);
     m_rack = rack;
     m_row = row;
+    if (m_rack)
+        connect(m_rack, &RackDocument::changed, this, &PieceEditor::settle);
     m_figures->setPiece(rack, row);
     m_view->setPiece(rack, row);
+    settle();
 }
 
 void PieceEditor::setUnits(units::System system) {
@@ -67,12 +72,21 @@ void PieceEditor::setSnap(double mm) {
 }
 
 void PieceEditor::resizeEvent(QResizeEvent*) {
+    settle();
+}
+
+void PieceEditor::settle() {
     const Look& look = Look::now();
     const bool beside = width() >= look.pxF(kBeside);
     m_halves->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::BottomToTop);
     m_halves->setStretchFactor(m_figures, beside ? 0 : 2);
-    m_figures->setFixedWidth(beside ? look.px(kFigures) : width());
-    m_figures->setMinimumHeight(0);
+    // Where there is little room, these stand only where they are of use.
+    const bool corners =
+        m_rack && textAt(m_rack->tree(), RackDocument::pathOf(m_row) + ".outline.shape") == "polygon";
+    m_points->setVisible(beside || corners);
+    m_sides->setVisible(beside || corners);
+    m_figures->setMinimumWidth(beside ? look.px(kFigures) : 0);
+    m_figures->setMaximumWidth(beside ? look.px(kFigures) : QWIDGETSIZE_MAX);
 }
 
 void PieceEditor::paintEvent(QPaintEvent*) {

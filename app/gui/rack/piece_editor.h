@@ -43,6 +43,8 @@ protected:
     void paintEvent(QPaintEvent*) override;
 
 private:
+    void settle();
+
     QPointer<RackDocument> m_rack;
     std::size_t m_row = 0;
     QBoxLayout* m_halves;

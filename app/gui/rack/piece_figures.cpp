@@ -124,8 +124,11 @@ std::string PieceFigures::signature(const std::vector<PieceSection>& sections) c
 
 void PieceFigures::rebuild(const std::vector<PieceSection>& sections) {
     m_signature = signature(sections);
-    for (auto* editor : m_editors)
+    for (auto* editor : m_editors) {
+        // The keyboard passes from box to box as they go; nobody is entered by that.
+        disconnect(editor, nullptr, this, nullptr);
         editor->deleteLater();
+    }
     m_editors.clear();
     m_flowOf.clear();
     m_heads.clear();

@@ -16,8 +16,8 @@ namespace pw::gui {
 
 namespace {
 
-constexpr double kPictureWide = 150, kPictureHigh = 84, kRowHigh = 104, kMendHigh = 62, kHeadHigh = 38;
-constexpr double kVerdictWide = 118, kSide = 16, kLead = 19.5;
+constexpr double kPictureWide = 150, kPictureHigh = 90, kRowHigh = 110, kMendHigh = 62, kHeadHigh = 38;
+constexpr double kNarrowHigh = 138, kVerdictWide = 118, kSide = 16, kLead = 19.5;
 
 } // namespace
 
@@ -28,10 +28,11 @@ QSizeF RackDelegate::pictureSize() {
 QSize RackDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex& index) const {
     const auto* model = qobject_cast<const RackModel*>(index.model());
     const RackRow* row = model ? model->rowAt(index) : nullptr;
-    const double high = !row                                ? 0
-                        : row->kind == RackRow::Kind::Piece ? kRowHigh
-                        : row->kind == RackRow::Kind::Mend  ? kMendHigh
-                                                            : kHeadHigh;
+    const double high = !row ? 0
+                        : row->kind == RackRow::Kind::Piece
+                            ? (m_narrow && row->ranked && row->fits ? kNarrowHigh : kRowHigh)
+                        : row->kind == RackRow::Kind::Mend ? kMendHigh
+                                                           : kHeadHigh;
     return {Look::now().px(300), Look::now().px(high)};
 }
 
@@ -67,7 +68,7 @@ void RackDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
 
     if (m_stale && row->ranked)
         painter->setOpacity(0.6);
-    const double wide = card.width() < look.pxF(560) ? kPictureWide * 0.72 : kPictureWide;
+    const double wide = m_narrow ? kPictureWide * 0.72 : kPictureWide;
     const QRectF picture(card.left() + look.pxF(10), card.top() + look.pxF(8), look.pxF(wide),
                          card.height() - look.pxF(16));
     const bool isMend = row->kind == RackRow::Kind::Mend;
@@ -77,11 +78,15 @@ void RackDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     }
     QRectF words = card.adjusted(0, look.pxF(6), -look.pxF(12), -look.pxF(4));
     words.setLeft(isMend ? card.left() + look.pxF(12) : picture.right() + look.pxF(14));
-    if (row->ranked && row->fits) {
-        const QRectF verdict(words.right() - look.pxF(kVerdictWide), card.top(), look.pxF(kVerdictWide),
-                             card.height());
-        words.setRight(verdict.left() - look.pxF(12));
-        paintVerdict(*painter, *row, verdict);
+    if (row->ranked && row->fits && !m_narrow) {
+        const double left = words.right() - look.pxF(kVerdictWide), mid = card.center().y();
+        paintVerdict(*painter, *row, QRectF(left, mid - look.pxF(30), look.pxF(kVerdictWide), look.pxF(26)),
+                     QRectF(left, mid + look.pxF(2), look.pxF(kVerdictWide), look.pxF(26)));
+        words.setRight(left - look.pxF(12));
+    } else if (row->ranked && row->fits) {
+        const double top = words.top() + look.pxF(kLead + 2), half = words.width() * 0.45;
+        paintVerdict(*painter, *row, QRectF(words.left(), top, half, look.pxF(26)),
+                     QRectF(words.left() + half, top, words.width() - half, look.pxF(26)));
     }
     paintWords(*painter, *row, words);
     painter->restore();
@@ -103,7 +108,7 @@ void RackDelegate::paintWords(QPainter& painter, const RackRow& row, const QRect
     if (row.row == m_under)
         title = tr("%1, under the plan", "a piece of the rack").arg(title);
     line(Type::RowBold, c.ink, title);
-    y += look.pxF(2);
+    y += look.pxF(m_narrow && row.ranked && row.fits ? 28 : 2);
     // Where it lies stands with what it is when both fit, else on a line of its own.
     const QString both = row.measured.isEmpty() || row.where.isEmpty()
                              ? row.measured + row.where
@@ -114,38 +119,38 @@ void RackDelegate::paintWords(QPainter& painter, const RackRow& row, const QRect
         line(Type::Label, c.ink, row.measured);
         line(Type::Label, c.ink, row.where);
     }
-    line(Type::Label, c.ink, row.figures);
+    const auto wrapped = [&](const QColor& colour, const QString& words) {
+        const int lines = static_cast<int>((box.bottom() + 2 - y) / look.pxF(kLead));
+        if (lines <= 0 || words.isEmpty())
+            return;
+        if (lines == 1)
+            return line(Type::Label, colour, words);
+        painter.setFont(look.font(Type::Label));
+        painter.setPen(colour);
+        const WrappedText text = wrapText(words, painter.font(), box.width(), std::min(lines, 2));
+        drawWrapped(painter, text, {box.left(), y});
+        y += text.height();
+    };
+    wrapped(c.ink, row.figures);
     QStringList more = row.remarks;
     if (!row.said.isEmpty())
         more.prepend(row.said);
-    // What is said may take the lines that are left.
-    painter.setFont(look.font(Type::Label));
-    painter.setPen(row.said.isEmpty() ? c.muted : c.ink);
-    const int lines = static_cast<int>((box.bottom() + 2 - y) / look.pxF(kLead));
-    const QString text = more.join(QLatin1Char(' '));
-    if (lines <= 0 || text.isEmpty())
-        return;
-    if (lines == 1)
-        return line(Type::Label, row.said.isEmpty() ? c.muted : c.ink, text);
-    drawWrapped(painter, wrapText(text, painter.font(), box.width(), lines), {box.left(), y});
+    wrapped(row.said.isEmpty() ? c.muted : c.ink, more.join(QLatin1Char(' ')));
 }
 
-void RackDelegate::paintVerdict(QPainter& painter, const RackRow& row, const QRectF& box) const {
+void RackDelegate::paintVerdict(QPainter& painter, const RackRow& row, const QRectF& mark,
+                                const QRectF& bar) const {
     const Look& look = Look::now();
     const Palette& c = look.colours();
     const VerdictColours& v = c.of(row.grade);
-    const double mid = box.center().y();
-    drawVerdictMark(painter, QRectF(box.left(), mid - look.pxF(30), look.pxF(22), look.pxF(26)), row.grade,
-                    v.text);
+    drawVerdictMark(painter, QRectF(mark.left(), mark.top(), look.pxF(22), mark.height()), row.grade, v.text);
     painter.setFont(look.font(Type::RowBold));
     painter.setPen(c.ink);
-    drawLine(painter,
-             QRectF(box.left() + look.pxF(30), mid - look.pxF(30), box.width() - look.pxF(30), look.pxF(26)),
-             Qt::AlignLeft, verdictWord(row.grade));
+    drawLine(painter, mark.adjusted(look.pxF(30), 0, 0, 0), Qt::AlignLeft, verdictWord(row.grade));
     if (!row.margin)
         return;
-    const double wide = look.pxF(62), high = look.pxF(10);
-    const QRectF track(box.left(), mid + look.pxF(10), wide, high);
+    const double wide = std::min(look.pxF(62), bar.width() * 0.55), high = look.pxF(10);
+    const QRectF track(bar.left(), bar.center().y() - high / 2, wide, high);
     painter.setPen(Qt::NoPen);
     painter.setBrush(mixed(c.panel, c.rule, 0.55));
     painter.drawRoundedRect(track, 2, 2);
@@ -169,8 +174,8 @@ void RackDelegate::paintVerdict(QPainter& painter, const RackRow& row, const QRe
     painter.setFont(look.font(Type::RowBold));
     painter.setPen(c.ink);
     drawLine(painter,
-             QRectF(track.right() + look.pxF(6), track.center().y() - look.pxF(13),
-                    box.right() - track.right() - look.pxF(6), look.pxF(26)),
+             QRectF(track.right() + look.pxF(6), bar.top(), bar.right() - track.right() - look.pxF(6),
+                    bar.height()),
              Qt::AlignLeft, timesWanted(*row.margin), false);
 }
 

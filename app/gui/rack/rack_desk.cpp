@@ -14,6 +14,8 @@
 #include "app/gui/widgets/word_button.h"
 
 #include <algorithm>
+#include <QApplication>
+#include <QLineEdit>
 #include <QListView>
 
 // What is done with the rack; where its file comes from and goes to is in rack_desk_files.cpp.
@@ -123,6 +125,7 @@ void RackDesk::open() {
     m_open = true;
     m_rackLast = true;
     m_page->notice().say({});
+    m_page->list().forgetPick();
     refresh();
     rank();
     Q_EMIT openChanged(true);
@@ -307,6 +310,8 @@ void RackDesk::add() {
     RackDocument* rack = m_shelf.rack();
     rack->add(newPiece(rack->freeName(tr("Offcut")), m_units), tr("Add an offcut"));
     change(rack->rowCount() - 1);
+    if (auto* name = qobject_cast<QLineEdit*>(QApplication::focusWidget()))
+        name->selectAll(); // ours is there to be typed over
 }
 
 void RackDesk::change(std::size_t row) {

@@ -35,11 +35,16 @@ void RackDesk::showWays() {
         ways.push_back({tr("Add the first offcut"), [this] { add(); }});
         const std::filesystem::path last = settings::lastRack().toStdString();
         if (!last.empty() && std::filesystem::exists(last, error))
-            ways.push_back({tr("Take the rack %1").arg(QString::fromStdString(last.string())),
-                            [this, last] { useRack(last); }});
+            ways.push_back(
+                {tr("Take the rack used last, %1")
+                     .arg(QString::fromStdString((last.parent_path().filename() / last.filename()).string())),
+                 [this, last] { useRack(last); }});
         ways.push_back(open);
-        return m_page->showEmpty(tr("No pieces yet. Add the first offcut, and a rack begins beside the job."),
-                                 std::move(ways));
+        return m_page->showEmpty(
+            m_shelf.besideJob().empty()
+                ? tr("No pieces yet. Add the first offcut.")
+                : tr("No pieces yet. Add the first offcut, and a rack begins beside the job."),
+            std::move(ways));
     }
     const bool hasPlace = !m_document.path().empty() || m_shelf.file().is_absolute();
     if (hasPlace && !std::filesystem::exists(m_shelf.file(), error))

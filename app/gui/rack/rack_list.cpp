@@ -1,16 +1,17 @@
 #include "app/gui/rack/rack_list.h"
 
 #include "app/gui/rack/rack_delegate.h"
+#include "app/gui/widgets/button_row.h"
 #include "app/gui/widgets/look.h"
 #include "app/gui/widgets/text_block.h"
 #include "app/gui/widgets/word_button.h"
 
-#include <QHBoxLayout>
 #include <QItemSelectionModel>
 #include <QListView>
 #include <QPainter>
 #include <QScrollBar>
 #include <QVBoxLayout>
+#include <utility>
 
 namespace pw::gui {
 
@@ -42,14 +43,15 @@ RackList::RackList(QWidget* parent)
     foot->setContentsMargins(16, 8, 16, 8);
     foot->setSpacing(8);
     foot->addWidget(m_words);
-    auto* buttons = new QHBoxLayout;
-    buttons->setSpacing(8);
-    for (WordButton* button : {m_lay, m_change, m_copy, m_takeOff, m_cut})
-        buttons->addWidget(button);
-    buttons->addStretch(1);
-    foot->addLayout(buttons);
+    auto* buttons = new ButtonRow(this);
+    for (WordButton* button : {m_lay, m_cut, m_change, m_copy, m_takeOff})
+        buttons->add(button);
+    foot->addWidget(buttons);
     column->addLayout(foot);
-    connect(m_view->selectionModel(), &QItemSelectionModel::selectionChanged, this, &RackList::refresh);
+    connect(m_view->selectionModel(), &QItemSelectionModel::selectionChanged, this, [this] {
+        m_byHand = m_byHand || !m_setting;
+        refresh();
+    });
     connect(m_view, &QListView::activated, this, [this](const QModelIndex& index) {
         const RackRow* row = m_model->rowAt(index);
         if (row && row->kind == RackRow::Kind::Piece)
@@ -77,7 +79,17 @@ void RackList::settle() {
     ::QPalette palette = Look::now().colours().forQt();
     palette.setColor(QPalette::Base, Look::now().colours().panel);
     m_view->setPalette(palette);
+    // As slim as the other columns' thumbs.
+    const Palette& c = Look::now().colours();
+    m_view->verticalScrollBar()->setStyleSheet(
+        QStringLiteral(
+            "QScrollBar:vertical{background:%1;width:11px;margin:0}"
+            "QScrollBar::handle:vertical{background:%2;border-radius:3px;margin:2px;min-height:28px}"
+            "QScrollBar::add-line,QScrollBar::sub-line{height:0}"
+            "QScrollBar::add-page,QScrollBar::sub-page{background:%1}")
+            .arg(c.panel.name(), c.strongRule.name()));
     const QSizeF picture = RackDelegate::pictureSize();
+    m_delegate->setNarrow(width() < Look::now().pxF(RackDelegate::kNarrowUnder));
     m_delegate->setScale(pictureScale(m_model->rows(), picture.width() - 6, picture.height() - 6));
     m_view->doItemsLayout();
     m_view->viewport()->update();
@@ -85,20 +97,35 @@ void RackList::settle() {
 }
 
 void RackList::setRows(std::vector<RackRow> rows) {
-    const std::size_t kept = picked();
+    const std::size_t kept = m_byHand ? picked() : kNone;
+    m_setting = true;
     const int place = m_view->verticalScrollBar()->value();
     m_model->setRows(std::move(rows));
     settle();
     m_view->verticalScrollBar()->setValue(place);
-    if (kept != kNone)
-        pick(kept);
-    if (!m_view->currentIndex().isValid() || picked() == kNone)
+    if (const QModelIndex index = m_model->indexOf(kept); kept != kNone && index.isValid())
+        m_view->setCurrentIndex(index);
+    if (picked() == kNone) {
+        m_byHand = false;
+        // The best one, until somebody picks another.
         for (const RackRow& row : m_model->rows())
             if (row.kind != RackRow::Kind::Heading) {
                 m_view->setCurrentIndex(m_model->indexOf(row.row));
                 break;
             }
+    }
+    m_setting = false;
     refresh();
+}
+
+void RackList::setLow(bool low) {
+    if (std::exchange(m_low, low) != low)
+        refresh();
+}
+
+void RackList::forgetPick() {
+    m_byHand = false;
+    m_view->scrollToTop();
 }
 
 void RackList::setUnder(std::size_t row) {
@@ -119,6 +146,7 @@ void RackList::pick(std::size_t row) {
         return;
     m_view->setCurrentIndex(index);
     m_view->scrollTo(index);
+    m_byHand = true;
 }
 
 const RackRow* RackList::pickedRow() const {
@@ -136,7 +164,7 @@ void RackList::refresh() {
     const bool piece = row && row->kind == RackRow::Kind::Piece;
     m_lay->setEnabled(piece && row->row != m_under);
     m_cut->setVisible(piece && row->row == m_under);
-    m_lay->setVisible(!m_cut->isVisibleTo(this));
+    m_lay->setVisible(m_cut->isHidden());
     for (WordButton* button : {m_change, m_copy, m_takeOff})
         button->setEnabled(row != nullptr);
     QStringList words;
@@ -148,10 +176,11 @@ void RackList::refresh() {
         words << row->remarks;
     }
     m_words->setText(words.join(QLatin1Char(' ')));
-    m_words->setVisible(!words.isEmpty());
+    m_words->setVisible(!words.isEmpty() && !m_low);
 }
 
 void RackList::resizeEvent(QResizeEvent*) {
+    m_delegate->setNarrow(width() < Look::now().pxF(RackDelegate::kNarrowUnder));
     m_view->doItemsLayout();
 }
 

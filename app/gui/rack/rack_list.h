@@ -26,7 +26,11 @@ public:
     /// The piece that lies under the plan; kNone: none.
     void setUnder(std::size_t row);
     void setStale(bool stale);
+    /// No room for what there is to say about the picked piece: the list needs it.
+    void setLow(bool low);
     void pick(std::size_t row);
+    /// From now on the best one is picked, until somebody picks another.
+    void forgetPick();
     /// Of `offcuts`; kNone when none is picked.
     std::size_t picked() const;
 
@@ -60,6 +64,7 @@ private:
     TextBlock* m_words;
     WordButton *m_lay, *m_change, *m_copy, *m_takeOff, *m_cut;
     std::size_t m_under = kNone;
+    bool m_byHand = false, m_setting = false, m_low = false;
 };
 
 } // namespace pw::gui

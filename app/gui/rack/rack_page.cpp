@@ -5,6 +5,7 @@
 #include "app/gui/rack/piece_figures.h"
 #include "app/gui/rack/rack_list.h"
 #include "app/gui/rack/rack_progress.h"
+#include "app/gui/widgets/button_row.h"
 #include "app/gui/widgets/look.h"
 #include "app/gui/widgets/segments.h"
 #include "app/gui/widgets/text_block.h"
@@ -47,15 +48,20 @@ RackPage::RackPage(QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    auto* head = new QHBoxLayout;
-    head->setContentsMargins(16, 5, 12, 5);
-    head->setSpacing(8);
+    m_head = new QBoxLayout(QBoxLayout::LeftToRight);
+    m_head->setContentsMargins(16, 5, 12, 5);
+    m_head->setSpacing(8);
+    auto* names = new QHBoxLayout;
+    names->setSpacing(8);
     m_title->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
-    head->addWidget(m_title, 0, Qt::AlignVCenter);
-    head->addWidget(m_file, 1, Qt::AlignVCenter);
-    head->addWidget(m_add);
-    head->addWidget(m_close);
-    column->addLayout(head);
+    names->addWidget(m_title, 0, Qt::AlignVCenter);
+    names->addWidget(m_file, 1, Qt::AlignVCenter);
+    m_head->addLayout(names, 1);
+    auto* buttons = new ButtonRow(this);
+    buttons->add(m_add);
+    buttons->add(m_close);
+    m_head->addWidget(buttons);
+    column->addLayout(m_head);
     auto* second = new QHBoxLayout;
     second->setContentsMargins(16, 0, 12, 6);
     second->setSpacing(8);
@@ -97,7 +103,14 @@ RackPage::RackPage(QWidget* parent)
 void RackPage::settle() {
     // In a narrow place the choice takes two rows.
     const double wide = width() / Look::now().scale();
-    m_prefer->setTight(true, wide > 0 && wide < 520 ? 2 : 4);
+    const bool narrow = wide < 520;
+    m_prefer->setTight(true, narrow ? 2 : 4);
+    m_preferTitle->setVisible(!narrow && !m_prefer->isHidden());
+    m_close->setVisible(!narrow); // the word in the top bar leads back as well
+    m_head->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    // The words make room for themselves: no large type may push the plan's window open.
+    setMinimumSize(Look::now().px(200), Look::now().px(160));
+    m_list->setLow(height() / Look::now().scale() < 420);
     update();
 }
 
@@ -120,8 +133,8 @@ bool RackPage::isEditing() const {
 void RackPage::showList() {
     m_stack->setCurrentWidget(m_list);
     m_prefer->show();
-    m_preferTitle->show();
     m_add->show();
+    settle();
 }
 
 void RackPage::showEditor() {

@@ -6,6 +6,7 @@
 #include <QWidget>
 #include <vector>
 
+class QBoxLayout;
 class QStackedWidget;
 
 namespace pw::gui {
@@ -63,6 +64,7 @@ protected:
 private:
     void settle();
 
+    QBoxLayout* m_head = nullptr;
     TextBlock *m_title, *m_file;
     WordButton *m_add, *m_close;
     TextBlock* m_preferTitle;
