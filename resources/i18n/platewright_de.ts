@@ -7268,7 +7268,7 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
     </message>
     <message>
         <source>Corner by corner, or traced</source>
-        <translation>Ecke für Ecke, oder abgezeichnet</translation>
+        <translation>Ecken, oder abgezeichnet</translation>
     </message>
     <message>
         <source>Outline</source>
@@ -8049,10 +8049,6 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
         <translation>Das erste Reststück eingeben</translation>
     </message>
     <message>
-        <source>Take the rack %1</source>
-        <translation>Das Regal %1 nehmen</translation>
-    </message>
-    <message>
         <source>No pieces yet. Add the first offcut, and a rack begins beside the job.</source>
         <translation>Noch keine Stücke. Mit dem ersten Reststück beginnt ein Regal neben dem Auftrag.</translation>
     </message>
@@ -8099,6 +8095,10 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
     <message>
         <source>Close all the same</source>
         <translation>Trotzdem schließen</translation>
+    </message>
+    <message>
+        <source>Take the rack used last, %1</source>
+        <translation>Das zuletzt benutzte Regal nehmen, %1</translation>
     </message>
 </context>
 <context>

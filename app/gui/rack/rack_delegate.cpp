@@ -69,8 +69,8 @@ void RackDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     if (m_stale && row->ranked)
         painter->setOpacity(0.6);
     const double wide = m_narrow ? kPictureWide * 0.72 : kPictureWide;
-    const QRectF picture(card.left() + look.pxF(10), card.top() + look.pxF(8), look.pxF(wide),
-                         card.height() - look.pxF(16));
+    const QRectF picture(card.left() + look.pxF(10), card.top() + look.pxF(8),
+                         std::min(look.pxF(wide), card.width() * 0.3), card.height() - look.pxF(16));
     const bool isMend = row->kind == RackRow::Kind::Mend;
     if (!isMend) {
         painter->fillRect(picture, c.ground);
@@ -149,7 +149,7 @@ void RackDelegate::paintVerdict(QPainter& painter, const RackRow& row, const QRe
     drawLine(painter, mark.adjusted(look.pxF(30), 0, 0, 0), Qt::AlignLeft, verdictWord(row.grade));
     if (!row.margin)
         return;
-    const double wide = std::min(look.pxF(62), bar.width() * 0.55), high = look.pxF(10);
+    const double wide = std::min(look.pxF(62), bar.width() * 0.4), high = look.pxF(10);
     const QRectF track(bar.left(), bar.center().y() - high / 2, wide, high);
     painter.setPen(Qt::NoPen);
     painter.setBrush(mixed(c.panel, c.rule, 0.55));

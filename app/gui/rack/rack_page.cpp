@@ -14,7 +14,9 @@
 #include <algorithm>
 #include <QHBoxLayout>
 #include <QKeyEvent>
+#include <QMenu>
 #include <QPainter>
+#include <QPointer>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -32,11 +34,10 @@ RackPage::RackPage(QWidget* parent)
       m_add(new WordButton(tr("Add an offcut"), WordButton::Style::Boxed, this)),
       m_close(new WordButton(tr("Back to the plan"), WordButton::Style::Boxed, this)),
       m_preferTitle(new TextBlock(Type::Label, &Palette::muted, this)),
-      m_prefer(new Segments({tr("Least waste"), tr("Lightest"), tr("Most margin"), tr("Quickest cut")},
-                            tr("What counts where the verdict is the same"), this)),
-      m_progress(new RackProgress(this)), m_notice(new NoticeBar(this)), m_stack(new QStackedWidget(this)),
-      m_list(new RackList), m_editor(new PieceEditor), m_empty(new QWidget),
-      m_emptyWords(new TextBlock(Type::Sentence)) {
+      m_prefer(new Segments(preferWords(), tr("What counts where the verdict is the same"), this)),
+      m_preferMenu(new WordButton({}, WordButton::Style::Flat, this)), m_progress(new RackProgress(this)),
+      m_notice(new NoticeBar(this)), m_stack(new QStackedWidget(this)), m_list(new RackList),
+      m_editor(new PieceEditor), m_empty(new QWidget), m_emptyWords(new TextBlock(Type::Sentence)) {
     setAccessibleName(tr("Rack"));
     setObjectName(QStringLiteral("rack page"));
     m_title->setText(tr("Rack"));
@@ -45,6 +46,9 @@ RackPage::RackPage(QWidget* parent)
     m_preferTitle->setText(tr("First of equals:"));
     m_preferTitle->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
     m_prefer->setTight(true, 4);
+    m_preferMenu->setOpens(true);
+    m_preferMenu->setAccessibleDescription(tr("What counts where the verdict is the same"));
+    connect(m_preferMenu, &QAbstractButton::clicked, this, &RackPage::openPreferMenu);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
@@ -59,6 +63,7 @@ RackPage::RackPage(QWidget* parent)
     m_head->addLayout(names, 1);
     auto* buttons = new ButtonRow(this);
     buttons->add(m_add);
+    buttons->add(m_preferMenu);
     buttons->add(m_close);
     m_head->addWidget(buttons);
     column->addLayout(m_head);
@@ -94,24 +99,48 @@ RackPage::RackPage(QWidget* parent)
     empty->addStretch(1);
     connect(m_add, &QAbstractButton::clicked, this, &RackPage::addAsked);
     connect(m_close, &QAbstractButton::clicked, this, &RackPage::closeAsked);
-    connect(m_prefer, &Segments::chosen, this,
-            [this](int index) { Q_EMIT preferChosen(static_cast<engine::Prefer>(index)); });
+    connect(m_prefer, &Segments::chosen, this, [this](int index) {
+        setPrefer(static_cast<engine::Prefer>(index));
+        Q_EMIT preferChosen(static_cast<engine::Prefer>(index));
+    });
     connect(&Look::now(), &Look::changed, this, &RackPage::settle);
     settle();
 }
 
 void RackPage::settle() {
-    // In a narrow place the choice takes two rows.
+    // In a narrow place the choice becomes one word that opens.
     const double wide = width() / Look::now().scale();
     const bool narrow = wide < 520;
-    m_prefer->setTight(true, narrow ? 2 : 4);
-    m_preferTitle->setVisible(!narrow && !m_prefer->isHidden());
+    const bool chosen = m_stack->currentWidget() == m_list;
+    m_prefer->setVisible(chosen && !narrow);
+    m_preferTitle->setVisible(chosen && !narrow);
+    m_preferMenu->setVisible(chosen && narrow);
     m_close->setVisible(!narrow); // the word in the top bar leads back as well
     m_head->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
     // The words make room for themselves: no large type may push the plan's window open.
     setMinimumSize(Look::now().px(200), Look::now().px(160));
     m_list->setLow(height() / Look::now().scale() < 420);
     update();
+}
+
+QStringList RackPage::preferWords() {
+    return {tr("Least waste"), tr("Lightest"), tr("Most margin"), tr("Quickest cut")};
+}
+
+void RackPage::openPreferMenu() {
+    QMenu menu(this);
+    menu.setFont(Look::now().font(Type::Button));
+    const QStringList words = preferWords();
+    for (int i = 0; i < words.size(); ++i) {
+        QAction* action = menu.addAction(words[i]);
+        action->setData(i);
+        action->setCheckable(true);
+        action->setChecked(i == m_prefer->current());
+    }
+    const QPointer<RackPage> self(this); // whatever happens while the menu is open
+    const QAction* chosen = menu.exec(m_preferMenu->mapToGlobal(QPoint(0, m_preferMenu->height())));
+    if (self && chosen)
+        Q_EMIT m_prefer->chosen(chosen->data().toInt());
 }
 
 void RackPage::resizeEvent(QResizeEvent*) {
@@ -124,6 +153,8 @@ void RackPage::setFileWords(const QString& words) {
 
 void RackPage::setPrefer(engine::Prefer prefer) {
     m_prefer->setCurrent(static_cast<int>(prefer));
+    m_preferMenu->setText(preferWords().at(static_cast<int>(prefer)));
+    m_preferMenu->updateGeometry();
 }
 
 bool RackPage::isEditing() const {
@@ -132,16 +163,14 @@ bool RackPage::isEditing() const {
 
 void RackPage::showList() {
     m_stack->setCurrentWidget(m_list);
-    m_prefer->show();
     m_add->show();
     settle();
 }
 
 void RackPage::showEditor() {
     m_stack->setCurrentWidget(m_editor);
-    m_prefer->hide();
-    m_preferTitle->hide();
     m_add->hide();
+    settle();
 }
 
 void RackPage::showEmpty(const QString& words, std::vector<Way> ways) {
@@ -154,9 +183,8 @@ void RackPage::showEmpty(const QString& words, std::vector<Way> ways) {
         m_wayButtons[i]->updateGeometry();
     }
     m_stack->setCurrentWidget(m_empty);
-    m_prefer->hide();
-    m_preferTitle->hide();
     m_add->hide();
+    settle();
 }
 
 QString RackPage::emptyWords() const {

@@ -63,12 +63,15 @@ protected:
 
 private:
     void settle();
+    static QStringList preferWords();
+    void openPreferMenu();
 
     QBoxLayout* m_head = nullptr;
     TextBlock *m_title, *m_file;
     WordButton *m_add, *m_close;
     TextBlock* m_preferTitle;
     Segments* m_prefer;
+    WordButton* m_preferMenu; ///< the same choice where there is little room
     RackProgress* m_progress;
     NoticeBar* m_notice;
     QStackedWidget* m_stack;

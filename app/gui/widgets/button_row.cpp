@@ -16,6 +16,7 @@ ButtonRow::ButtonRow(QWidget* parent) : QWidget(parent) {
 
 void ButtonRow::add(QWidget* button) {
     button->setParent(this);
+    button->installEventFilter(this);
     m_buttons.push_back(button);
     updateGeometry();
 }
@@ -51,6 +52,15 @@ QSize ButtonRow::sizeHint() const {
 
 QSize ButtonRow::minimumSizeHint() const {
     return {Look::now().px(80), Look::now().px(38)};
+}
+
+bool ButtonRow::eventFilter(QObject* watched, QEvent* event) {
+    // One that comes or goes changes what room is wanted.
+    if (event->type() == QEvent::ShowToParent || event->type() == QEvent::HideToParent) {
+        updateGeometry();
+        arrange(width(), true);
+    }
+    return QWidget::eventFilter(watched, event);
 }
 
 bool ButtonRow::event(QEvent* event) {

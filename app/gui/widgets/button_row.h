@@ -22,6 +22,7 @@ public:
 protected:
     void resizeEvent(QResizeEvent*) override { arrange(width(), true); }
     bool event(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     int arrange(int width, bool place) const;
