@@ -14,8 +14,11 @@
 #include "core/util/say.h"
 
 #include <algorithm>
+#include <atomic>
+#include <bit>
 #include <cmath>
 #include <future>
+#include <mutex>
 
 namespace pw::engine {
 
@@ -83,17 +86,22 @@ struct Idea {
 
 class Proposer {
 public:
-    Proposer(const Tree& tree, const CheckOptions& options) : m_options(options) {
+    Proposer(const Tree& tree, const CheckOptions& options, std::optional<units::System> system)
+        : m_options(options) {
         m_options.mend = m_options.spread = false;
         m_options.at.clear();
         m_start.tree = tree;
         m_start.job = jobfile::readJob(tree).job;
+        if (system)
+            m_start.job.preferred = *system;
         m_all.preferred = m_start.job.preferred;
     }
 
     Proposals run() {
-        if (!begin())
+        if (!begin()) {
+            addOtherWants();
             return std::move(m_all);
+        }
         std::vector<Idea> ideas;
         std::vector<std::optional<Washer>> washers(m_start.washers.begin(), m_start.washers.end());
         if (washers.empty())
@@ -104,6 +112,7 @@ public:
                 ideas.push_back({true, false, washer});
         }
         ideas.push_back({false, true, washers.back()});
+        m_trials = static_cast<double>(ideas.size() * trialsOfOne());
         std::vector<std::optional<Proposal>> found(ideas.size());
         const auto work = [&](std::size_t first) {
             for (std::size_t i = first; i < ideas.size(); i += 2)
@@ -121,19 +130,60 @@ public:
             if (proposal)
                 m_all.best.push_back(std::move(*proposal));
         choose();
+        if (m_all.best.empty())
+            sayWhyNot(changesFor(ideas.front(), material::stockThicknesses(m_start.job.preferred).back()));
         return std::move(m_all);
     }
 
 private:
     void need(const char* field) { m_all.missing.push_back(missingFigure(field)); }
 
+    job::Job jobWith(const std::vector<JobChange>& changes) const {
+        job::Job job = jobfile::readJob(withChanges(m_start.tree, changes)).job;
+        job.preferred = m_start.job.preferred;
+        return job;
+    }
+
+    /// What else the check would ask for later, so that all of it can be measured in one go. What is found
+    /// here is no want.
+    void addOtherWants() {
+        CheckOptions quick = m_options;
+        quick.bend = false;
+        for (Missing& missing : check(m_start.job, quick).missing)
+            if (!missing.field.starts_with("plate.") && missing.field != "stations.access_hole" &&
+                std::ranges::find(m_all.missing, missing.field, &Missing::field) == m_all.missing.end())
+                m_all.missing.push_back(std::move(missing));
+    }
+
+    /// Nothing could be checked whole: what keeps the check from it, plate and holes taken as given.
+    void sayWhyNot(const std::vector<JobChange>& changes) {
+        CheckOptions quick = m_options;
+        quick.bend = false;
+        const Report report = check(jobWith(changes), quick);
+        m_all.missing = report.missing;
+        if (m_all.missing.empty())
+            m_all.trouble = report.problems.empty() ? report.reason : util::toText(report.problems.front());
+    }
+
+    /// The part of all trials that is done, from trials that run two at a time.
+    bool tell(double part, const std::string& what) {
+        if (!m_options.progress)
+            return true;
+        const std::scoped_lock lock(m_telling);
+        m_told = std::max(m_told, std::min((m_done + part) / m_trials, 1.0));
+        return m_options.progress(m_told, what);
+    }
+
+    /// Most halvings of the stock thicknesses.
+    std::size_t trialsOfOne() const {
+        return std::bit_width(material::stockThicknesses(m_start.job.preferred).size());
+    }
+
     bool begin() {
         const job::Job& job = m_start.job;
         const auto stations = job::stationCentres(job.stations);
-        if (stations.empty()) {
+        if (stations.empty())
             need(job.stations.count ? "stations.circle" : "stations.count");
-            return false;
-        }
         m_start.count = static_cast<int>(stations.size());
         double nearest = 1e9;
         for (const shape::Point& p : stations) {
@@ -146,7 +196,8 @@ private:
             need("stations.land");
         else
             m_start.land = land->mm();
-        return land && findHole() && findBore();
+        const bool hole = findHole(), bore = findBore(); // whatever is missing is named
+        return !stations.empty() && land && hole && bore;
     }
 
     /// Passes the keeper with room, and leaves a land that bears.
@@ -267,6 +318,8 @@ private:
         changes.emplace_back("plate.thickness", Tree(units::plainBlanks(stock.label)));
         changes.emplace_back("plate.stacked", Tree());
         changes.emplace_back("plate.holes", Tree());
+        if (m_start.tree.at("piece"))
+            changes.emplace_back("piece", Tree()); // another thickness: it does not come from there
         if (m_start.bore > 0 && m_start.job.plate.boreThread.empty())
             changes.emplace_back("plate.bore", rounding.write(m_start.bore));
         changes.emplace_back("stations.access_hole", rounding.write(m_start.hole));
@@ -290,14 +343,21 @@ private:
         return changes;
     }
 
-    Proposal tryOne(const Idea& idea, const material::StockThickness& stock) const {
+    Proposal tryOne(const Idea& idea, const material::StockThickness& stock) {
         Proposal proposal;
         proposal.changes = changesFor(idea, stock);
-        const jobfile::Reading reading = jobfile::readJob(withChanges(m_start.tree, proposal.changes));
-        const Report report = check(reading.job, m_options);
+        const job::Job made = jobWith(proposal.changes);
+        const std::string thick = units::show(stock.thickness, m_start.job.preferred);
+        const std::string what =
+            idea.isBar ? say("Trying a bar, %1 thick", {thick}) : say("Trying a ring, %1 thick", {thick});
+        CheckOptions options = m_options;
+        options.progress = [&](double part, std::string_view) { return tell(part, what); };
+        const Report report = check(made, options);
+        ++m_done;
         proposal.grade = report.grade;
         proposal.thickness = stock.thickness;
         proposal.thicknessLabel = stock.label;
+        proposal.region = report.region;
         proposal.massKg = report.plate.massKg;
         if (report.plate.field)
             proposal.deflectionMm = report.plate.field->deflectionMm;
@@ -309,7 +369,7 @@ private:
     }
 
     /// The thinnest stock plate that holds; else the thinnest of the best verdict there is.
-    std::optional<Proposal> thinnest(const Idea& idea) const {
+    std::optional<Proposal> thinnest(const Idea& idea) {
         const auto& stock = material::stockThicknesses(m_start.job.preferred);
         std::optional<Proposal> best;
         std::size_t low = 0, high = stock.size();
@@ -352,8 +412,7 @@ private:
     }
 
     void name(Proposal& proposal, const Idea& idea) const {
-        const jobfile::Reading reading = jobfile::readJob(withChanges(m_start.tree, proposal.changes));
-        const job::Outline& outline = *reading.job.plate.outline;
+        const job::Outline outline = *jobWith(proposal.changes).plate.outline;
         const auto show = [&](Length l) { return units::show(l, m_start.job.preferred); };
         proposal.stationsAtATime = idea.isBar ? 2 : m_start.count;
         if (idea.isBar)
@@ -407,6 +466,9 @@ private:
     CheckOptions m_options;
     Start m_start;
     Proposals m_all;
+    std::mutex m_telling;
+    std::atomic<int> m_done = 0; ///< trials
+    double m_trials = 1, m_told = 0;
 };
 
 } // namespace
@@ -420,8 +482,8 @@ Tree withChanges(Tree job, const std::vector<JobChange>& changes) {
     return job;
 }
 
-Proposals propose(const Tree& job, const CheckOptions& options) {
-    return Proposer(job, options).run();
+Proposals propose(const Tree& job, const CheckOptions& options, std::optional<units::System> system) {
+    return Proposer(job, options, system).run();
 }
 
 Tree toTree(const Proposals& proposals) {
@@ -459,6 +521,7 @@ Tree toTree(const Proposals& proposals) {
         item["how"] = m.how;
         missing.push(std::move(item));
     }
+    t["trouble"] = proposals.trouble.empty() ? Tree() : Tree(proposals.trouble);
     Tree& rules = t["rules"] = Tree::list();
     for (const std::string& rule : proposals.rules)
         rules.push(rule);
@@ -496,7 +559,9 @@ std::string toWords(const Proposals& proposals) {
     }
     for (const std::string& rule : proposals.rules)
         out += rule + "\n";
-    if (proposals.best.empty() && proposals.missing.empty())
+    if (!proposals.trouble.empty())
+        out += proposals.trouble + "\n";
+    else if (proposals.best.empty() && proposals.missing.empty())
         out += say("No plate of these sizes can be checked; see what check says of the job.") + "\n";
     return units::plainBlanks(out);
 }

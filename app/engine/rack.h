@@ -76,10 +76,24 @@ job::Job jobOnPiece(const job::Job& job, const rack::Offcut& offcut,
 std::vector<std::pair<std::string, jobfile::Tree>> changesFor(const PieceAnswer& answer,
                                                               const rack::Offcut& offcut);
 
-/// The rack once the plates are cut: one piece fewer of its kind, and its remainder in the list behind it,
-/// with the plates' places as holes. The rack given stays as it is, so that the step can be undone. The
-/// remainder keeps name
-/// ("... after cutting"), thickness, steel and place.
+/// The rack once plates are cut from a piece.
+struct Cutting {
+    jobfile::Tree rack;             ///< one piece fewer of its kind, and what is left of it in the list behind
+    std::vector<std::string> rests; ///< names of what is left, largest first; none: nothing usable
+    std::vector<std::string> words; ///< what was left out of it, sentences
+    double cutMm2 = 0;              ///< plates with their kerf
+    double droppedMm2 = 0;          ///< webs too thin to count, and crumbs
+};
+
+/// All plates of the answer cut in one step; the rack given stays as it is, so that the step can be undone.
+/// Where they leave the piece in one it keeps its outline and has the plates' places as holes. Steel between a
+/// cut and an edge that is thinner than the spacing that would be kept there is not counted; where that opens
+/// a way across, the piece falls into parts, each a row of its own. What no disc of the usable width goes into
+/// is dropped. What is left keeps thickness, steel and place.
+Cutting cutFrom(const jobfile::Tree& rack, const rack::Offcut& offcut, const shape::Region& plate,
+                const PieceAnswer& answer);
+
+/// The rack of cutFrom().
 jobfile::Tree afterCutting(const jobfile::Tree& rack, const rack::Offcut& offcut, const shape::Region& plate,
                            const PieceAnswer& answer);
 
@@ -102,6 +116,10 @@ void markOnRack(Ladder& ladder, const rack::RackReading& rack);
 /// Where the job's `rack` points, beside the job file. Before it is read, rackToRead() is asked
 /// (rack_place.h).
 std::filesystem::path rackFileOf(const job::Job& job, const std::filesystem::path& jobFile);
+
+/// An area as a mechanic sees it before him, the square piece that has as much: "276 x 276 mm". How much it
+/// is, not what shape it has.
+std::string asPiece(double mm2, units::System system);
 
 /// As `rack --json` prints it.
 jobfile::Tree toTree(const RackAnswer& answer);

@@ -4,6 +4,7 @@
 #include "core/thread/thread.h"
 #include "core/util/say.h"
 #include "geometry/outline/build.h"
+#include "geometry/placement/parted.h"
 #include "geometry/placement/spacing.h"
 
 #include <algorithm>
@@ -26,20 +27,108 @@ Tree inMm(double value) {
     return Tree(jobfile::describe(Tree(std::round(value * 100) / 100)) + " mm");
 }
 
-/// Named after what it came from, and told apart from what is there already.
-std::string remainderName(const Tree& rack, const std::string& name) {
+bool hasName(const Tree& rack, const std::string& name) {
+    return std::ranges::any_of(*rack.find("offcuts")->items(), [&](const Tree& row) {
+        const Tree* other = row.find("name");
+        return other && other->text() && *other->text() == name;
+    });
+}
+
+/// Named after what they came from, and told apart from each other and from what is there already.
+std::vector<std::string> remainderNames(const Tree& rack, const std::string& name, std::size_t count) {
     const std::string base = say("%1, rest", {name});
-    const auto taken = [&](const std::string& text) {
-        const Tree* rows = rack.find("offcuts");
-        for (const Tree& row : *rows->items())
-            if (const Tree* other = row.find("name"); other && other->text() && *other->text() == text)
-                return true;
-        return false;
+    std::vector<std::string> names;
+    if (count == 1 && !hasName(rack, base))
+        names.push_back(base);
+    for (int i = count > 1 ? 1 : 2; names.size() < count; ++i)
+        if (const std::string numbered = base + " " + std::to_string(i); !hasName(rack, numbered))
+            names.push_back(numbered);
+    return names;
+}
+
+/// How thin steel beside a cut no longer counts: thinner than the spacing that is kept from an edge. Never so
+/// wide that a second plate, which keeps the margin on both sides, could lie in it.
+double thinnestWeb(const placement::Spacing& spacing) {
+    constexpr double kLeast = 0.1; // mm; plates that touch the edge
+    return std::max(std::min(spacing.clear(), 2 * spacing.margin), kLeast);
+}
+
+/// What is left of a piece as the rack keeps it.
+rack::Offcut offcutOf(const rack::Offcut& from, const placement::Stock& part, bool isWhole) {
+    rack::Offcut rest = from;
+    rest.count = 1;
+    rest.owned = true; // what was bought is now there
+    if (!isWhole) {
+        rest.outline = job::Outline{};
+        rest.outline.shape = job::OutlineShape::Polygon;
+        rest.outline.points = part.rim.vertices;
+    }
+    rest.holes.clear();
+    rest.badAreas.clear();
+    for (const placement::Obstacle& thing : part.obstacles) {
+        if (!thing.isHole) {
+            rest.badAreas.push_back(from.badAreas[thing.index]);
+        } else if (thing.index != placement::kCut) {
+            rest.holes.push_back(from.holes[thing.index]);
+        } else {
+            rack::StockHole hole;
+            if (const auto circle = shape::asCircle(thing.loop)) {
+                hole.form.at = {units::Length::fromMm(circle->centre.x),
+                                units::Length::fromMm(circle->centre.y)};
+                hole.form.diameter = units::Length::fromMm(circle->radius * 2);
+            } else {
+                hole.points = thing.loop.vertices;
+            }
+            rest.holes.push_back(std::move(hole));
+        }
+    }
+    return rest;
+}
+
+/// A part of a piece as the file keeps it: as the piece was typed, and with what the program does not know of
+/// it. Only the outline of a part and the holes that were cut are new.
+Tree asTyped(const Tree& typed, const rack::Offcut& rest, const placement::Stock& part, bool isWhole) {
+    Tree left = typed;
+    const Tree made = rack::toTree(rest);
+    left.erase("count");
+    left.erase("owned");
+    for (const char* key : {"name", "note"})
+        if (const Tree* words = made.find(key))
+            left[key] = *words;
+    if (!isWhole)
+        left["outline"] = *made.find("outline");
+    const auto keep = [&](const char* list, bool holes) {
+        const Tree* before = typed.find(list);
+        const Tree* now = made.find(list);
+        Tree::List kept;
+        for (const placement::Obstacle& thing : part.obstacles)
+            if (thing.isHole == holes)
+                kept.push_back(thing.index != placement::kCut && before && before->items()
+                                   ? (*before->items())[thing.index]
+                                   : (*now->items())[kept.size()]);
+        if (kept.empty())
+            left.erase(list);
+        else
+            left[list] = std::move(kept);
     };
-    std::string free = base;
-    for (int i = 2; taken(free); ++i)
-        free = base + " " + std::to_string(i);
-    return free;
+    keep("holes", true);
+    keep("bad_areas", false);
+    return left;
+}
+
+std::vector<std::string> droppedWords(const placement::Parted& parted, double web, units::System system) {
+    const auto show = [&](double mm) { return units::show(units::Length::fromMm(mm), system); };
+    std::vector<std::string> words;
+    if (parted.webs > 0)
+        words.push_back(
+            say("Beside the cut only %1 is left at the thinnest; steel thinner than %2 there is not "
+                "counted.",
+                {show(std::round(parted.thinnest * 10) / 10), show(web)}));
+    if (parted.crumbs > 0)
+        words.push_back(sayMany("%n parts are scrap: no disc of %1 goes into them.",
+                                "1 part is scrap: no disc of %1 goes into it.", parted.crumbs,
+                                {show(placement::kUsableWidth)}));
+    return words;
 }
 
 } // namespace
@@ -78,63 +167,46 @@ std::vector<std::pair<std::string, Tree>> changesFor(const PieceAnswer& answer, 
     return changes;
 }
 
-jobfile::Tree afterCutting(const Tree& rack, const rack::Offcut& offcut, const shape::Region& plate,
-                           const PieceAnswer& answer) {
-    Tree after = rack;
-    Tree* rows = &after["offcuts"];
+Cutting cutFrom(const Tree& rack, const rack::Offcut& offcut, const shape::Region& plate,
+                const PieceAnswer& answer) {
+    Cutting cutting;
+    cutting.rack = rack;
+    Tree* rows = &cutting.rack["offcuts"];
     if (!answer.place || !rows->items() || offcut.row >= rows->items()->size())
-        return after;
+        return cutting;
     std::vector<placement::Placement> places{*answer.place};
     places.insert(places.end(), answer.others.begin(), answer.others.end());
     const shape::Loop cut = placement::cutLoop(plate, answer.spacing.kerf);
     std::vector<shape::Loop> cuts;
     for (const placement::Placement& place : places)
         cuts.push_back(placement::placed(cut, place.pose));
-    // The remainder is the piece as it was typed, and what the program does not know of it stays with it.
-    Tree left = (*rows->items())[offcut.row];
-    left["name"] = remainderName(rack, offcut.name);
-    left.erase("count");
-    left.erase("owned"); // what was bought is now there
-    // What lay within the cut is gone with it.
-    const auto isGone = [&](const shape::Loop& loop) {
-        return std::ranges::any_of(cuts, [&](const shape::Loop& c) {
-            return !shape::crosses(c, loop) && shape::contains(c, loop.vertices.front().at);
-        });
-    };
-    rack::Offcut rest; // holds what is new
-    const auto keep = [&](const char* list, bool holes) {
-        const Tree* typed = left.find(list);
-        if (!typed || !typed->items())
-            return;
-        Tree::List kept;
-        for (const placement::Obstacle& thing : answer.stock.obstacles)
-            if (thing.isHole == holes && !isGone(thing.loop))
-                kept.push_back((*typed->items())[thing.index]);
-        left[list] = std::move(kept);
-    };
-    keep("holes", true);
-    keep("bad_areas", false);
-    for (const shape::Loop& loop : cuts) {
-        rack::StockHole hole;
-        if (const auto circle = shape::asCircle(loop)) {
-            hole.form.at = {units::Length::fromMm(circle->centre.x), units::Length::fromMm(circle->centre.y)};
-            hole.form.diameter = units::Length::fromMm(circle->radius * 2);
-        } else {
-            hole.points = loop.vertices;
-        }
-        rest.holes.push_back(std::move(hole));
+    const double web = thinnestWeb(answer.spacing);
+    const placement::Parted parted = placement::partedBy(answer.stock, cuts, web);
+    cutting.cutMm2 = shape::signedArea(cut) * static_cast<double>(cuts.size());
+    cutting.droppedMm2 = parted.dropped;
+    cutting.words = droppedWords(parted, web, rack::readRack(rack).rack.preferred);
+    cutting.rests = remainderNames(rack, offcut.name, parted.parts.size());
+    Tree::List left;
+    for (std::size_t i = 0; i < parted.parts.size(); ++i) {
+        const placement::Stock& part = parted.parts[i];
+        rack::Offcut rest = offcutOf(offcut, part, part.rim == answer.stock.rim);
+        rest.name = cutting.rests[i];
+        if (parted.webs > 0)
+            rest.note += (rest.note.empty() ? "" : " ") + cutting.words.front();
+        left.push_back(asTyped((*rows->items())[offcut.row], rest, part, part.rim == answer.stock.rim));
     }
     Tree::List& list = *rows->items();
-    const Tree made = rack::toTree(rest);
-    for (const Tree& hole : *made.find("holes")->items())
-        left["holes"].push(hole);
-    if (offcut.count > 1) {
+    const auto row = list.begin() + static_cast<std::ptrdiff_t>(offcut.row);
+    const auto behind = offcut.count > 1 ? row + 1 : list.erase(row);
+    list.insert(behind, left.begin(), left.end());
+    if (offcut.count > 1)
         list[offcut.row]["count"] = offcut.count - 1;
-        list.insert(list.begin() + static_cast<std::ptrdiff_t>(offcut.row) + 1, std::move(left));
-    } else {
-        list[offcut.row] = std::move(left);
-    }
-    return after;
+    return cutting;
+}
+
+jobfile::Tree afterCutting(const Tree& rack, const rack::Offcut& offcut, const shape::Region& plate,
+                           const PieceAnswer& answer) {
+    return cutFrom(rack, offcut, plate, answer).rack;
 }
 
 Found<PieceUnder> pieceUnder(const job::Job& job, const rack::RackReading& rack) {

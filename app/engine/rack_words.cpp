@@ -70,11 +70,6 @@ std::string padded(std::string text, std::size_t width) {
     return letters < width ? text + std::string(width - letters, ' ') : text + " ";
 }
 
-/// "1,250 cm2" is nothing to a mechanic; the side of a square of that size is.
-std::string asSquare(double mm2, units::System system) {
-    return say("as a square of %1", {units::show(Length::fromMm(std::round(std::sqrt(mm2))), system)});
-}
-
 std::string placeWords(const PieceAnswer& piece, units::System system) {
     const placement::Pose& pose = piece.place->pose;
     const auto show = [&](double mm) { return units::show(Length::fromMm(mm), system); };
@@ -84,12 +79,21 @@ std::string placeWords(const PieceAnswer& piece, units::System system) {
                             : say("centre at %1, %2, turned %3°",
                                   {show(pose.at.x), show(pose.at.y), units::number(degrees, 3)});
     words += "; ";
-    words += piece.place->usable > 0 ? say("leaves %1", {asSquare(piece.place->usable, system)})
+    words += piece.place->usable > 0 ? say("leaves usable steel, about as much as a piece of %1",
+                                           {asPiece(piece.place->usable, system)})
                                      : say("leaves nothing usable");
     return words;
 }
 
 } // namespace
+
+std::string asPiece(double mm2, units::System system) {
+    const double side = std::round(std::sqrt(mm2));
+    const std::string shown = units::show(Length::fromMm(side), system);
+    // 276 x 276 mm; inches have their mark each time.
+    const std::string first = system == units::System::Metric ? units::number(side, 6) : shown;
+    return say("%1 x %2", {first, shown});
+}
 
 Tree toTree(const RackAnswer& answer) {
     Tree t = Tree::object();

@@ -3,6 +3,7 @@
 #include "app/engine/check.h"
 #include "app/engine/ladder.h"
 #include "app/engine/mend.h"
+#include "app/engine/propose.h"
 #include "app/engine/tool.h"
 #include "app/gui/document/journal.h"
 #include "app/gui/settings/languages.h"
@@ -35,6 +36,7 @@ int run(int argc, char** argv, std::optional<std::filesystem::path> job) {
         return engine::ladder(j, options);
     };
     engine.tryTool = engine::tryTool;
+    engine.propose = engine::propose;
     settings::speakChosenLanguage();
     teachRoles();
     Window window(engine);

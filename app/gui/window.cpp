@@ -145,6 +145,8 @@ Window::Window(Engine engine, Questions questions)
         strip().section()->light(place);
     });
     connect(m_verdict, &VerdictPanel::mendAsked, this, &Window::mend);
+    m_verdict->setProposes(m_engine.propose != nullptr);
+    connect(m_verdict, &VerdictPanel::proposeAsked, this, &Window::propose);
     connect(m_verdict, &VerdictPanel::fieldAsked, this,
             [this](const std::string& path) { m_figures->openField(path, true); });
     buildMenu();
@@ -269,6 +271,8 @@ void Window::buildMenu() {
     add(m_menu, tr("Rack"), QKeySequence(Qt::CTRL | Qt::Key_R), [this] { m_desk->toggle(); });
     if (m_engine.tryTool)
         add(m_menu, tr("Try a tool you have…"), {}, [this] { tryTool(); });
+    if (m_engine.propose)
+        add(m_menu, tr("Propose a plate…"), {}, [this] { propose(); });
     fillOutputs(m_menu->addMenu(tr("Write")));
     add(m_menu, tr("Print preview…"), {}, [this] { printPreview(); });
     add(m_menu, tr("Print…"), QKeySequence::Print, [this] { print(); });

@@ -3,6 +3,7 @@
 #include "app/gui/document/checker.h"
 #include "app/gui/document/document.h"
 #include "app/gui/document/ladder_finder.h"
+#include "app/gui/document/proposal_finder.h"
 #include "app/gui/document/rack_ranker.h"
 #include "app/gui/panels/tool_dialog.h"
 #include "app/gui/print/outputs.h"
@@ -32,6 +33,7 @@ class RackShelf;
 struct PrintJob;
 class PlanView;
 class Preferences;
+class ProposeDialog;
 class Stage;
 class TopBar;
 class VerdictPanel;
@@ -42,7 +44,8 @@ struct Engine {
     WriteFunction write = writeOutput;
     LadderFunction ladder{};
     MendFunction mend{};    ///< empty: nothing is looked for
-    ToolFunction tryTool{}; ///< empty: not offered
+    ToolFunction tryTool{};    ///< empty: not offered
+    ProposeFunction propose{}; ///< empty: not offered
     RankFunction rank = [](const job::Job& job, const rack::RackReading& rack,
                            const engine::RackOptions& options) {
         return engine::rankRack(job, rack, options);
@@ -86,6 +89,8 @@ public:
     void welcome();
     /// Asks whether a tool that exists already would do. Closed, it is deleted.
     ToolDialog* tryTool();
+    /// Looks for plates that would do. Closed, it is deleted.
+    ProposeDialog* propose();
     void print(bool asTemplate = false);
     void printPreview(bool asTemplate = false);
     bool save();

@@ -1,16 +1,19 @@
 #include "app/engine/several.h"
 #include "app/gui/document/rack_shelf.h"
 #include "app/gui/models/field_text.h"
+#include "app/gui/panels/figures_panel.h"
 #include "app/gui/panels/notice_bar.h"
 #include "app/gui/print/print_job.h"
+#include "app/gui/propose/propose_dialog.h"
 #include "app/gui/settings/settings.h"
+#include "app/gui/views/plan_view.h"
 #include "app/gui/widgets/verdict_head.h"
 #include "app/gui/window.h"
 #include "app/paper/offcut.h"
 #include "core/jobfile/json.h"
 #include "core/jobfile/read.h"
 
-// What the window writes and prints of a job; how it shows one is in window.cpp.
+// What the window writes and prints of a job, and what it asks beside it; how it shows one is in window.cpp.
 namespace pw::gui {
 
 namespace {
@@ -164,6 +167,16 @@ std::optional<paper::Offcut> Window::offcut() const {
 ToolDialog* Window::tryTool() {
     auto* dialog = new ToolDialog(*m_document, m_units, m_engine.tryTool, m_questions, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->open();
+    return dialog;
+}
+
+ProposeDialog* Window::propose() {
+    auto* dialog = new ProposeDialog(*m_document, m_units, m_engine.propose, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &QDialog::accepted, m_plan, &PlanView::fit);
+    connect(dialog, &ProposeDialog::fieldAsked, this,
+            [this](const std::string& path) { m_figures->openField(path, true); });
     dialog->open();
     return dialog;
 }

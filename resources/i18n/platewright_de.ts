@@ -4350,20 +4350,12 @@
         <translation>die Platte liegt auf „%1“, frei von Kanten, Löchern und schlechten Stellen</translation>
     </message>
     <message>
-        <source>as a square of %1</source>
-        <translation>so viel wie ein Quadrat von %1</translation>
-    </message>
-    <message>
         <source>centre at %1, %2</source>
         <translation>Mitte bei %1, %2</translation>
     </message>
     <message>
         <source>centre at %1, %2, turned %3°</source>
         <translation>Mitte bei %1, %2, gedreht um %3°</translation>
-    </message>
-    <message>
-        <source>leaves %1</source>
-        <translation>es bleibt %1</translation>
     </message>
     <message>
         <source>leaves nothing usable</source>
@@ -4695,6 +4687,33 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
     <message>
         <source>is too small for a bore; 0 means that there is none</source>
         <translation>ist zu klein für eine Bohrung; 0 heißt, dass es keine gibt</translation>
+    </message>
+    <message>
+        <source>Trying a bar, %1 thick</source>
+        <translation>Eine Leiste, %1 dick, wird probiert</translation>
+    </message>
+    <message>
+        <source>Trying a ring, %1 thick</source>
+        <translation>Ein Ring, %1 dick, wird probiert</translation>
+    </message>
+    <message>
+        <source>Beside the cut only %1 is left at the thinnest; steel thinner than %2 there is not counted.</source>
+        <translation>Neben dem Schnitt bleiben an der dünnsten Stelle nur %1; was dort dünner als %2 ist, zählt nicht.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n parts are scrap: no disc of %1 goes into them.</source>
+        <translation>
+            <numerusform>%n Teil ist Schrott: es geht keine Scheibe von %1 hinein.</numerusform>
+            <numerusform>%n Teile sind Schrott: es geht keine Scheibe von %1 hinein.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>leaves usable steel, about as much as a piece of %1</source>
+        <translation>lässt brauchbaren Stahl übrig, etwa so viel wie ein Stück von %1</translation>
+    </message>
+    <message>
+        <source>%1 x %2</source>
+        <translation>%1 x %2</translation>
     </message>
 </context>
 <context>
@@ -7178,16 +7197,25 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
         <source>Cut from “%1”; nothing usable is left of it.</source>
         <translation>Aus „%1“ geschnitten; Brauchbares bleibt davon nicht übrig.</translation>
     </message>
-    <message>
-        <source>Cut from “%1”. Its rest is on the rack as “%2”.</source>
-        <translation>Aus „%1“ geschnitten. Der Rest liegt als „%2“ im Regal.</translation>
-    </message>
     <message numerus="yes">
         <source>%n of its kind are left whole.</source>
         <translation>
             <numerusform>%n dieser Art ist noch ganz.</numerusform>
             <numerusform>%n dieser Art sind noch ganz.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <comment>name of a piece</comment>
+        <translation>„%1“</translation>
+    </message>
+    <message>
+        <source>Cut from “%1”. Its rest is on the rack as %2.</source>
+        <translation>Aus „%1“ geschnitten. Der Rest liegt im Regal als %2.</translation>
+    </message>
+    <message>
+        <source>Cut from “%1”. It fell into parts; they are on the rack as %2.</source>
+        <translation>Aus „%1“ geschnitten. Der Rest ist in Teile zerfallen; sie liegen im Regal als %2.</translation>
     </message>
 </context>
 <context>
@@ -8055,6 +8083,99 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
     </message>
 </context>
 <context>
+    <name>pw::gui::ProposalFinder</name>
+    <message>
+        <source>an unknown fault</source>
+        <translation>ein unbekannter Fehler</translation>
+    </message>
+</context>
+<context>
+    <name>pw::gui::ProposalModel</name>
+    <message>
+        <source>How the sizes were found</source>
+        <translation>Wie die Maße gefunden wurden</translation>
+    </message>
+    <message>
+        <source>How the sizes were found: %1</source>
+        <translation>Wie die Maße gefunden wurden: %1</translation>
+    </message>
+</context>
+<context>
+    <name>pw::gui::ProposalRows</name>
+    <message>
+        <source>%1 plate</source>
+        <comment>thickness as it is stocked</comment>
+        <translation>Blech von %1</translation>
+    </message>
+    <message>
+        <source>bends %1</source>
+        <translation>biegt sich um %1 durch</translation>
+    </message>
+    <message>
+        <source>%1 what is wanted</source>
+        <translation>%1 des Verlangten</translation>
+    </message>
+</context>
+<context>
+    <name>pw::gui::ProposeDialog</name>
+    <message>
+        <source>Take this one</source>
+        <translation>Diese nehmen</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Propose a plate</source>
+        <translation>Platte vorschlagen</translation>
+    </message>
+    <message>
+        <source>Plates for these stations, this load and this screw, each checked whole. What you take can be edited, and undone.</source>
+        <translation>Platten für diese Stationen, diese Last und diese Spindel, jede ganz geprüft. Was genommen wird, lässt sich ändern und zurücknehmen.</translation>
+    </message>
+    <message>
+        <source>Proposed plates, best first</source>
+        <translation>Vorgeschlagene Platten, die beste zuerst</translation>
+    </message>
+    <message>
+        <source>It could not be worked out: %1</source>
+        <translation>Es ließ sich nicht ausrechnen: %1</translation>
+    </message>
+    <message>
+        <source>Looking for plates</source>
+        <translation>Platten werden gesucht</translation>
+    </message>
+    <message>
+        <source>Stopped before it was done.</source>
+        <translation>Angehalten, bevor es fertig war.</translation>
+    </message>
+    <message>
+        <source>Look again</source>
+        <translation>Noch einmal suchen</translation>
+    </message>
+    <message>
+        <source>There is nothing to propose yet.</source>
+        <translation>Noch lässt sich nichts vorschlagen.</translation>
+    </message>
+    <message>
+        <source>Nothing can be proposed. %1</source>
+        <translation>Es lässt sich nichts vorschlagen. %1</translation>
+    </message>
+    <message>
+        <source>No plate of stock thickness can be checked with these figures.</source>
+        <translation>Mit diesen Werten lässt sich keine Platte handelsüblicher Dicke prüfen.</translation>
+    </message>
+    <message>
+        <source>Go to the figure</source>
+        <translation>Zur Angabe gehen</translation>
+    </message>
+    <message>
+        <source>Take a proposed plate</source>
+        <translation>Vorgeschlagene Platte genommen</translation>
+    </message>
+</context>
+<context>
     <name>pw::gui::RackDelegate</name>
     <message>
         <source>%1, under the plan</source>
@@ -8380,10 +8501,6 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
         <translation>Abfall %1</translation>
     </message>
     <message>
-        <source>leaves %1 square</source>
-        <translation>übrig %1 im Quadrat</translation>
-    </message>
-    <message>
         <source>leaves nothing usable</source>
         <translation>nichts Brauchbares übrig</translation>
     </message>
@@ -8478,6 +8595,10 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
     <message>
         <source>%1 what is wanted</source>
         <translation>%1 des Verlangten</translation>
+    </message>
+    <message>
+        <source>leaves as much as a piece of %1</source>
+        <translation>lässt so viel übrig wie ein Stück von %1</translation>
     </message>
 </context>
 <context>
@@ -9198,6 +9319,10 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
         <source>%1 more</source>
         <translation>Noch %1</translation>
     </message>
+    <message>
+        <source>Propose a plate…</source>
+        <translation>Platte vorschlagen…</translation>
+    </message>
 </context>
 <context>
     <name>pw::gui::Window</name>
@@ -9436,6 +9561,22 @@ Die Datei wird das sichtbar tragen.</translation>
     <message>
         <source>Read this rack</source>
         <translation>Dieses Regal lesen</translation>
+    </message>
+    <message>
+        <source>Propose a plate…</source>
+        <translation>Platte vorschlagen…</translation>
+    </message>
+</context>
+<context>
+    <name>pw::gui::WorkBar</name>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>%1, %2 %</source>
+        <comment>what is being done, how far</comment>
+        <translation>%1, %2 %</translation>
     </message>
 </context>
 <context>

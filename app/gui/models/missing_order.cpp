@@ -32,4 +32,14 @@ void orderMissing(engine::Report& report, const jobfile::Tree& tree) {
     report.reason = report.missing.front().how;
 }
 
+bool asksForPlate(const engine::Report& report) {
+    const auto isPlates = [](const engine::Missing& missing) { return missing.field.starts_with("plate."); };
+    // Access holes are asked for with the stations, early, and proposed with the plate.
+    const auto isProposed = [&](const engine::Missing& missing) {
+        return isPlates(missing) || missing.field == "stations.access_hole";
+    };
+    return report.grade == verdict::Grade::Incomplete && !report.missing.empty() &&
+           (isPlates(report.missing.front()) || std::ranges::all_of(report.missing, isProposed));
+}
+
 } // namespace pw::gui

@@ -9,4 +9,7 @@ namespace pw::gui {
 /// there; only when missing figures are the reason.
 void orderMissing(engine::Report& report, const jobfile::Tree& tree);
 
+/// Is it the plate's own figures that are asked for next? Then plates can be proposed as well.
+bool asksForPlate(const engine::Report& report);
+
 } // namespace pw::gui

@@ -2,6 +2,7 @@
 
 #include "app/gui/models/field_text.h"
 #include "app/gui/models/piece_choice.h"
+#include "app/gui/models/sentence.h"
 #include "core/thread/thread.h"
 #include "geometry/outline/build.h"
 #include "geometry/placement/spacing.h"
@@ -78,18 +79,22 @@ util::Result<PieceCut> cutPiece(const job::Job& job, const Tree& rack, const rac
         answer.others = ranked->others;
     }
     PieceCut cut;
-    cut.rack = engine::afterCutting(rack, *offcut, plateOf(job), answer);
+    engine::Cutting cutting = engine::cutFrom(rack, *offcut, plateOf(job), answer);
+    cut.rack = std::move(cutting.rack);
     cut.isLast = offcut->count <= 1;
-    // The rest is the one that was not there before.
-    const rack::RackReading after = rack::readRack(cut.rack);
-    QString rest;
-    for (const rack::Offcut& now : after.rack.offcuts)
-        if (std::ranges::find(reading.rack.offcuts, now.name, &rack::Offcut::name) ==
-            reading.rack.offcuts.end())
-            rest = QString::fromStdString(now.name);
     const QString name = QString::fromStdString(offcut->name);
-    cut.words = rest.isEmpty() ? Words::tr("Cut from “%1”; nothing usable is left of it.").arg(name)
-                               : Words::tr("Cut from “%1”. Its rest is on the rack as “%2”.").arg(name, rest);
+    QStringList rests;
+    for (const std::string& rest : cutting.rests)
+        rests << Words::tr("“%1”", "name of a piece").arg(QString::fromStdString(rest));
+    if (rests.isEmpty())
+        cut.words = Words::tr("Cut from “%1”; nothing usable is left of it.").arg(name);
+    else if (rests.size() == 1)
+        cut.words = Words::tr("Cut from “%1”. Its rest is on the rack as %2.").arg(name, rests.front());
+    else
+        cut.words = Words::tr("Cut from “%1”. It fell into parts; they are on the rack as %2.")
+                        .arg(name, rests.join(QStringLiteral(", ")));
+    for (const std::string& word : cutting.words)
+        cut.words += QLatin1Char(' ') + asSentence(word);
     if (offcut->count > 1)
         cut.words += QLatin1Char(' ') + Words::tr("%n of its kind are left whole.", "", offcut->count - 1);
     return cut;

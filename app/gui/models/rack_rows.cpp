@@ -8,7 +8,6 @@
 #include "geometry/placement/stock.h"
 
 #include <algorithm>
-#include <cmath>
 #include <map>
 #include <QCoreApplication>
 #include <set>
@@ -80,9 +79,8 @@ QString figureWords(const engine::PieceAnswer& piece, System system) {
         words << local(units::show(units::Mass::fromKg(*piece.massKg), system));
     if (piece.place) {
         words << (piece.place->usable > 0
-                      ? Words::tr("leaves %1 square")
-                            .arg(lengthWords(Length::fromMm(std::round(std::sqrt(piece.place->usable))),
-                                             system))
+                      ? Words::tr("leaves as much as a piece of %1")
+                            .arg(local(engine::asPiece(piece.place->usable, system)))
                       : Words::tr("leaves nothing usable"));
     }
     if (piece.place)

@@ -33,7 +33,7 @@ struct RackRow {
     std::size_t row = 0;    ///< of `offcuts` in the file
     QString measured{};     ///< "3 pieces, 12.1 mm, S235"
     QString where{};        ///< "rack, second shelf"
-    QString figures{};      ///< what would be made of it: "1.62 kg, leaves 286 mm square, 4 min to cut"
+    QString figures{};      ///< what would be made of it: "1.62 kg, leaves as much as a piece of ..."
     QString said{};         ///< what is short, what is wrong
     QStringList remarks{};  ///< what else there is to know
     QString reason{};       ///< of the verdict, a sentence

@@ -1,6 +1,7 @@
 #include "app/gui/panels/verdict_panel.h"
 
 #include "app/gui/models/field_text.h"
+#include "app/gui/models/missing_order.h"
 #include "app/gui/widgets/check_row.h"
 #include "app/gui/widgets/look.h"
 #include "app/gui/widgets/slim_scroll_area.h"
@@ -316,6 +317,7 @@ protected:
 VerdictPanel::VerdictPanel(QWidget* parent)
     : QWidget(parent), m_head(new VerdictHead(this)), m_figures(new FiguresBlock(this)),
       m_needed(new WordButton({}, WordButton::Style::Filled, this)),
+      m_propose(new WordButton(tr("Propose a plate…"), WordButton::Style::Boxed, this)),
       m_mend(new WordButton({}, WordButton::Style::Filled, this)), m_listHead(new ListHead(this)),
       m_scroll(new SlimScrollArea(this)), m_list(new QWidget),
       m_more(new WordButton({}, WordButton::Style::Link, this)), m_cautions(new Cautions(this)) {
@@ -324,7 +326,7 @@ VerdictPanel::VerdictPanel(QWidget* parent)
     column->setSpacing(0);
     column->addWidget(m_head);
     column->addWidget(m_figures);
-    for (auto* button : {m_needed, m_mend}) {
+    for (auto* button : {m_needed, m_propose, m_mend}) {
         button->setMargins(16, 8, 16, 4);
         column->addWidget(button);
         button->hide();
@@ -357,6 +359,7 @@ VerdictPanel::VerdictPanel(QWidget* parent)
         if (m_report && !m_report->missing.empty())
             Q_EMIT fieldAsked(m_report->missing.front().field);
     });
+    connect(m_propose, &QAbstractButton::clicked, this, &VerdictPanel::proposeAsked);
     connect(&Look::now(), &Look::changed, this, [this] {
         m_scroll->setMinimumHeight(Look::now().px(40));
         refresh();
@@ -435,6 +438,7 @@ void VerdictPanel::refresh() {
     m_cautions->set(m_report ? m_report->cautions : std::vector<std::string>());
     m_mend->hide();
     m_needed->hide();
+    m_propose->setVisible(m_proposes && m_report && asksForPlate(*m_report));
     if (m_report) {
         QString reason = local(m_report->reason);
         if (reason.isEmpty() && !m_report->missing.empty())

@@ -31,6 +31,9 @@ public:
     VerdictHead* head() const { return m_head; }
     std::vector<CheckRow*> rows() const { return m_rows; }
     WordButton* mendButton() const { return m_mend; }
+    WordButton* proposeButton() const { return m_propose; }
+    /// Can plates be proposed where the plate's figures are asked for?
+    void setProposes(bool proposes) { m_proposes = proposes; }
 
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
@@ -42,6 +45,7 @@ Q_SIGNALS:
     void mendAsked(const engine::Change& change);
     /// The head of an incomplete verdict leads to the field it asks for.
     void fieldAsked(const std::string& path);
+    void proposeAsked();
 
 protected:
     void paintEvent(QPaintEvent*) override;
@@ -63,12 +67,14 @@ private:
     VerdictHead* m_head;
     FiguresBlock* m_figures;
     WordButton* m_needed;
+    WordButton* m_propose;
     WordButton* m_mend;
     QWidget* m_listHead;
     SlimScrollArea* m_scroll;
     QWidget* m_list;
     std::vector<CheckRow*> m_rows;
     WordButton* m_more;
+    bool m_proposes = false;
     bool m_all = false; ///< the fold is open
     std::string m_openId;
     Cautions* m_cautions;

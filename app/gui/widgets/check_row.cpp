@@ -4,6 +4,7 @@
 #include "app/gui/models/field_text.h"
 #include "app/gui/widgets/colour.h"
 #include "app/gui/widgets/look.h"
+#include "app/gui/widgets/margin_bar.h"
 #include "app/gui/widgets/plain_tip.h"
 #include "app/gui/widgets/text_block.h"
 #include "app/gui/widgets/verdict_head.h"
@@ -154,28 +155,8 @@ void CheckRow::paintLine(QPainter& painter, const QRectF& line, bool focus) {
 
     const auto ratio = m_check.marginOverWanted();
     if (ratio && bar > 0) {
-        const double h = look.pxF(10), y = line.center().y() - h / 2;
-        const QRectF track(barLeft, y, bar, h);
-        painter.setPen(Qt::NoPen);
-        painter.setBrush(c.tone == Tone::Dark ? mixed(c.panel, c.rule, 0.5) : mixed(c.panel, c.rule, 0.55));
-        painter.drawRoundedRect(track, 2, 2);
-        const double share = std::clamp(*ratio / 2, 0.0, 1.0);
-        if (share > 0) {
-            // A thin bar in light is too near the panel to stand without an edge.
-            if (m_check.grade == verdict::Grade::Thin && c.tone == Tone::Light)
-                painter.setPen(QPen(v.text, 1));
-            painter.setBrush(m_check.grade == verdict::Grade::Incomplete ? c.strongRule : v.fill);
-            painter.drawRoundedRect(QRectF(track.left(), y, std::max(track.width() * share, 3.0), h), 2, 2);
-        }
-        if (*ratio > 2) {
-            QPen pen(v.onFill, 1.8);
-            pen.setCapStyle(Qt::RoundCap);
-            painter.setPen(pen);
-            const double x = track.right() - look.pxF(7), m = line.center().y(), s = look.pxF(3);
-            painter.drawPolyline(QPolygonF{QPointF(x, m - s), QPointF(x + s, m), QPointF(x, m + s)});
-        }
-        painter.fillRect(QRectF(track.center().x() - 1, line.center().y() - look.pxF(10), 2, look.pxF(20)),
-                         c.ink);
+        const double h = look.pxF(10);
+        drawMarginBar(painter, QRectF(barLeft, line.center().y() - h / 2, bar, h), *ratio, m_check.grade);
     }
     if (focus)
         drawFocusRing(painter, line.adjusted(4, 1, -4, -1), look.pxF(4));

@@ -17,6 +17,7 @@ QAccessibleInterface* roleOf(const QString& className, QObject* object) {
         {QStringLiteral("pw::gui::NoticeBar"), QAccessible::Notification},
         {QStringLiteral("pw::gui::Segments"), QAccessible::Grouping},
         {QStringLiteral("pw::gui::RackProgress"), QAccessible::StaticText},
+        {QStringLiteral("pw::gui::WorkBar"), QAccessible::StaticText},
         {QStringLiteral("pw::gui::PieceView"), QAccessible::Graphic},
         {QStringLiteral("pw::gui::PlanView"), QAccessible::Graphic},
         {QStringLiteral("pw::gui::BentView"), QAccessible::Graphic},

@@ -4,7 +4,11 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+#include <atomic>
+#include <mutex>
 #include <string>
+#include <vector>
 
 namespace pw::engine {
 namespace {
@@ -81,6 +85,78 @@ TEST(Propose, SaysWhatItNeeds) {
     EXPECT_TRUE(proposals.best.empty());
     ASSERT_EQ(proposals.missing.size(), 1u);
     EXPECT_EQ(proposals.missing[0].field, "stations.circle");
+}
+
+TEST(Propose, NamesAllThatIsMissingAtOnce) {
+    Tree tree = sampleTree("mill_lane_six_pin");
+    for (const char* path : {"stations.circle", "springs", "screw.thread", "plate"})
+        tree.erase(path);
+    const Proposals proposals = propose(tree);
+    const auto asks = [&](const std::string& field) {
+        return std::ranges::any_of(proposals.missing, [&](const Missing& m) { return m.field == field; });
+    };
+    EXPECT_TRUE(asks("stations.circle"));
+    EXPECT_TRUE(asks("screw.thread"));
+    EXPECT_TRUE(asks("springs"));
+    EXPECT_FALSE(asks("plate.thickness")) << "that is what it is to find";
+}
+
+TEST(Propose, ALoadThatIsMissingIsNamed) {
+    Tree tree = sampleTree("mill_lane_six_pin");
+    tree.erase("springs");
+    const Proposals proposals = propose(tree);
+    EXPECT_TRUE(proposals.best.empty());
+    ASSERT_FALSE(proposals.missing.empty());
+    EXPECT_EQ(proposals.missing[0].field, "springs");
+}
+
+TEST(Propose, ShowsThePlateItChecked) {
+    for (const Proposal& proposal : propose(sampleTree("mill_lane_six_pin")).best) {
+        ASSERT_TRUE(proposal.region) << proposal.title;
+        const double steel = 7.85e-6; // kg/mm3, EN 1993-1-1 3.2.6
+        EXPECT_NEAR(*proposal.massKg, shape::area(*proposal.region) * proposal.thickness.mm() * steel,
+                    0.01 * *proposal.massKg)
+            << proposal.title;
+    }
+}
+
+TEST(Propose, TellsHowFarItIsAndStops) {
+    std::mutex mutex;
+    std::vector<double> told;
+    CheckOptions options;
+    options.progress = [&](double part, std::string_view what) {
+        const std::scoped_lock lock(mutex);
+        EXPECT_NE(what.find("thick"), std::string_view::npos);
+        told.push_back(part);
+        return true;
+    };
+    (void)propose(sampleTree("mill_lane_six_pin"), options);
+    ASSERT_GT(told.size(), 10u);
+    EXPECT_TRUE(std::ranges::is_sorted(told));
+    EXPECT_GT(told.back(), 0.5);
+    EXPECT_LE(told.back(), 1);
+    std::atomic<int> asked = 0;
+    options.progress = [&](double, std::string_view) { return ++asked < 5; };
+    EXPECT_THROW((void)propose(sampleTree("mill_lane_six_pin"), options), Stopped);
+}
+
+TEST(Propose, SizesAreRoundInTheUnitsAskedFor) {
+    const Tree metric = sampleTree("mill_lane_six_pin");
+    const Proposals proposals = propose(metric, {}, units::System::Inch);
+    ASSERT_FALSE(proposals.best.empty());
+    for (const auto& [path, value] : proposals.best.front().changes) {
+        if (path == "plate.bore" || path == "stations.access_hole" || path == "plate.thickness") {
+            EXPECT_TRUE(value.text() && value.text()->ends_with("in")) << path << ' ' << *value.text();
+        }
+    }
+}
+
+TEST(Propose, LetsGoOfThePieceThatTheOldPlateLayOn) {
+    Tree tree = sampleTree("mill_lane_six_pin");
+    tree.set("piece.name", "door plate, left half");
+    const Proposals proposals = propose(tree);
+    ASSERT_FALSE(proposals.best.empty());
+    EXPECT_FALSE(withChanges(tree, proposals.best.front().changes).find("piece"));
 }
 
 TEST(Propose, AnswersEveryKindOfSampleJob) {

@@ -8,6 +8,7 @@
 #include "app/gui/panels/lower_strip.h"
 #include "app/gui/panels/preferences.h"
 #include "app/gui/panels/verdict_panel.h"
+#include "app/gui/propose/propose_dialog.h"
 #include "app/gui/rack/piece_editor.h"
 #include "app/gui/rack/piece_figures.h"
 #include "app/gui/rack/rack_desk.h"
@@ -137,6 +138,26 @@ std::function<QWidget*(gui::Window&)> help(const char* page, int height = 1400) 
         QTest::qWait(50);
         return window;
     };
+}
+
+/// Proposed plates when they are all there, in a dialog of this size; none: as it opens.
+std::function<QWidget*(gui::Window&)> proposed(QSize size = {}) {
+    return [size](gui::Window& w) -> QWidget* {
+        gui::ProposeDialog* dialog = w.propose();
+        if (size.isValid())
+            dialog->resize(size);
+        (void)QTest::qWaitFor([&] { return !dialog->isBusy(); }, 60000);
+        QTest::qWait(50);
+        return dialog;
+    };
+}
+
+/// The plate is yet to be found.
+void noPlate(gui::Window& w) {
+    jobfile::Tree t = w.document().tree();
+    for (const char* path : {"plate.outline", "plate.thickness", "plate.bore", "stations.access_hole"})
+        t.erase(path);
+    w.document().replace(t, "Plate");
 }
 
 QWidget* jobMenu(gui::Window& w) {
@@ -559,6 +580,45 @@ int grabWindows(const QString& folder, const char* part) {
                  QTest::keyClick(edit, Qt::Key_Return);
                  QTest::qWait(50);
              }},
+        {.name = "90_propose_light", .set = noPlate, .sample = "mill_lane_six_pin", .seen = proposed()},
+        {.name = "91_propose_dark",
+         .dark = true,
+         .set = [](gui::Window& w) { w.setUnits(units::System::Inch); },
+         .sample = "mill_lane_eight_pin_inch",
+         .seen = proposed()},
+        {.name = "92_propose_small", .set = noPlate, .sample = "mill_lane_six_pin", .seen = proposed({460, 400})},
+        {.name = "93_propose_200",
+         .text = 2,
+         .set = noPlate,
+         .sample = "mill_lane_six_pin",
+         .seen = proposed({1240, 700})},
+        {.name = "94_propose_missing",
+         .set =
+             [](gui::Window& w) {
+                 noPlate(w);
+                 w.document().edit("stations.circle", {}, "Circle");
+                 w.document().edit("screw.thread", {}, "Thread");
+             },
+         .sample = "mill_lane_six_pin",
+         .seen = proposed()},
+        {.name = "95_propose_working",
+         .dark = true,
+         .sample = "mill_lane_six_pin",
+         .seen = [](gui::Window& w) -> QWidget* {
+             gui::ProposeDialog* dialog = w.propose();
+             QTest::qWait(250);
+             return dialog;
+         }},
+        {.name = "96_propose_wanted", .set = noPlate, .sample = "mill_lane_six_pin"},
+        {.name = "97_propose_weak",
+         .set =
+             [](gui::Window& w) {
+                 w.document().edit("screw.thread", "M10", "Thread");
+                 w.document().edit("load.total", "60 kN", "Load");
+             },
+         .sample = "mill_lane_six_pin",
+         .seen = proposed()},
+        {.name = "98_propose_whole", .set = noPlate, .sample = "mill_lane_six_pin", .seen = proposed({900, 1000})},
         {.name = "12_1920_light",
          .size = {1920, 1080},
          .set = [](gui::Window& w) { w.figures().openGroup("wanted"); }},
@@ -575,7 +635,7 @@ int grabWindows(const QString& folder, const char* part) {
         gui::LadderFunction ladder = fakeLadder;
         if (shot.sample)
             ladder = engine::ladder;
-        gui::Window window(gui::Engine{.check = check, .ladder = ladder, .tryTool = engine::tryTool});
+        gui::Window window(gui::Engine{.check = check, .ladder = ladder, .tryTool = engine::tryTool, .propose = engine::propose});
         window.resize(shot.size);
         window.document().startNew(eightPinJob());
         window.show();
