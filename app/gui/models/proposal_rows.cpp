@@ -6,6 +6,7 @@
 #include "app/gui/widgets/verdict_head.h"
 
 #include <algorithm>
+#include <cmath>
 #include <QCoreApplication>
 
 namespace pw::gui {
@@ -20,9 +21,10 @@ QString figureWords(const engine::Proposal& proposal, units::System system) {
     QStringList words{Words::tr("%1 plate", "thickness as it is stocked").arg(local(proposal.thicknessLabel))};
     if (proposal.massKg)
         words << local(units::show(units::Mass::fromKg(*proposal.massKg), system));
-    if (proposal.deflectionMm)
-        words << Words::tr("bends %1").arg(
-            local(units::show(units::Length::fromMm(*proposal.deflectionMm), system)));
+    if (proposal.deflectionMm) {
+        const double shown = std::round(*proposal.deflectionMm * 100) / 100; // what a dial shows
+        words << Words::tr("bends %1").arg(local(units::show(units::Length::fromMm(shown), system)));
+    }
     return words.join(QStringLiteral(", "));
 }
 

@@ -14,6 +14,7 @@
 #include "core/jobfile/read.h"
 #include "tests/app/gui/support/fake_engine.h"
 
+#include <algorithm>
 #include <atomic>
 #include <gtest/gtest.h>
 #include <QAbstractItemModelTester>
@@ -54,7 +55,7 @@ class ProposeTest : public ::testing::Test {
 protected:
     void open(const Tree& tree, CheckFunction check = testing::fakeCheck) {
         settings::setUnitSystem(units::System::Metric);
-        settings::setTextSize(1);
+        settings::setTextSize(text);
         settings::setColours(settings::Colours::Light);
         Engine engine;
         engine.check = std::move(check);
@@ -71,6 +72,7 @@ protected:
         QTest::qWait(20);
     }
 
+    double text = 1;
     ProposeFunction propose = engine::propose;
     std::unique_ptr<Window> window;
     QPointer<ProposeDialog> dialog;
@@ -258,7 +260,7 @@ TEST_F(ProposeTest, reads_out_what_the_row_shows) {
     ask();
     const QModelIndex first = dialog->model().index(0);
     const QString spoken = dialog->model().data(first, Qt::AccessibleTextRole).toString();
-    for (const QString& part : {dialog->model().rows()[0].title, QStringLiteral("Holds"),
+    for (const QString& part : {dialog->model().rows()[0].title, QStringLiteral("holds"),
                                 dialog->model().rows()[0].figures, dialog->model().rows()[0].tradeOff})
         EXPECT_TRUE(spoken.contains(part)) << spoken.toStdString();
     auto* list = QAccessible::queryAccessibleInterface(dialog->view());
@@ -275,9 +277,8 @@ TEST_F(ProposeTest, reads_out_what_the_row_shows) {
 }
 
 TEST_F(ProposeTest, rows_are_as_tall_as_their_words_in_a_narrow_window_and_large_type) {
+    text = 2;
     open(withoutPlate());
-    settings::setTextSize(2);
-    window->showPreferences()->close();
     ask();
     dialog->resize(640, 480);
     QTest::qWait(50);
