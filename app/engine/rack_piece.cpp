@@ -89,9 +89,10 @@ std::vector<std::string> droppedWords(const placement::Parted& parted, double we
     const auto show = [&](double mm) { return units::show(units::Length::fromMm(mm), system); };
     std::vector<std::string> words;
     if (parted.webs > 0)
-        words.push_back(say("Beside the cut only %1 is left at the thinnest; steel thinner than %2 there is not "
-                            "counted.",
-                            {show(std::round(parted.thinnest * 10) / 10), show(web)}));
+        words.push_back(
+            say("Beside the cut only %1 is left at the thinnest; steel thinner than %2 there is not "
+                "counted.",
+                {show(std::round(parted.thinnest * 10) / 10), show(web)}));
     if (parted.crumbs > 0)
         words.push_back(sayMany("%n parts are scrap: no disc of %1 goes into them.",
                                 "1 part is scrap: no disc of %1 goes into it.", parted.crumbs,

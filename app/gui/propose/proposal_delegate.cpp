@@ -124,9 +124,8 @@ QSize ProposalDelegate::sizeHint(const QStyleOptionViewItem& option, const QMode
     const QRectF card = cardIn(QRectF(0, 0, width, 0));
     const Places places(card.width());
     const ProposalRow* row = model->rowAt(index);
-    const double words =
-        row ? std::max(paintWords(nullptr, *row, {}, places.wordsWide), places.picture)
-            : paintRules(nullptr, model->rules(), {}, card.width() - look.pxF(2 * kPad));
+    const double words = row ? std::max(paintWords(nullptr, *row, {}, places.wordsWide), places.picture)
+                             : paintRules(nullptr, model->rules(), {}, card.width() - look.pxF(2 * kPad));
     return {view->viewport()->width(), static_cast<int>(std::ceil(words + look.pxF(2 * kPad + 4)))};
 }
 

@@ -23,9 +23,9 @@ namespace pw::gui {
 ProposeDialog::ProposeDialog(Document& document, units::System system, ProposeFunction propose,
                              QWidget* parent)
     : QDialog(parent), m_document(document), m_system(system), m_finder(std::move(propose)),
-      m_intro(new TextBlock(Type::Sentence)), m_work(new WorkBar(this)), m_stack(new QStackedWidget(this)), m_model(new ProposalModel(this)),
-      m_delegate(new ProposalDelegate(this)), m_view(new QListView), m_empty(new QWidget),
-      m_emptyColumn(new QVBoxLayout(m_empty)),
+      m_intro(new TextBlock(Type::Sentence)), m_work(new WorkBar(this)), m_stack(new QStackedWidget(this)),
+      m_model(new ProposalModel(this)), m_delegate(new ProposalDelegate(this)), m_view(new QListView),
+      m_empty(new QWidget), m_emptyColumn(new QVBoxLayout(m_empty)),
       m_take(new WordButton(tr("Take this one"), WordButton::Style::Boxed, this)),
       m_close(new WordButton(tr("Close"), WordButton::Style::Boxed, this)) {
     setWindowTitle(tr("Propose a plate"));
@@ -182,9 +182,10 @@ QString ProposeDialog::emptyWords() const {
 void ProposeDialog::settle() {
     const bool weak =
         m_proposals && !m_proposals->best.empty() && !engine::mayBeMade(m_proposals->best.front().grade);
-    m_intro->setText(weak ? tr("None of these may be made as it stands; each says why.")
-                          : tr("Plates for these stations, this load and this screw, each checked whole. What you "
-                               "take can be edited, and undone."));
+    m_intro->setText(
+        weak ? tr("None of these may be made as it stands; each says why.")
+             : tr("Plates for these stations, this load and this screw, each checked whole. What you "
+                  "take can be edited, and undone."));
     m_take->setVisible(m_stack->currentIndex() == 0);
     m_take->setEnabled(m_proposals && !m_view->selectionModel()->selectedIndexes().isEmpty());
 }

@@ -176,7 +176,8 @@ TEST_F(ProposeTest, stops_and_looks_again) {
     };
     open(withoutPlate());
     dialog = window->propose();
-    ASSERT_TRUE(QTest::qWaitFor([&] { return dialog->work().words().startsWith("Trying a ring"); }, kPatienceMs));
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return dialog->work().words().startsWith("Trying a ring"); }, kPatienceMs));
     EXPECT_TRUE(dialog->work().isBusy());
     dialog->work().button()->click();
     EXPECT_FALSE(dialog->isBusy());
@@ -221,7 +222,8 @@ TEST_F(ProposeTest, an_answer_for_an_older_job_is_dropped_and_cannot_be_taken) {
     EXPECT_FALSE(dialog->takeButton()->isEnabled());
     QTest::keyClick(dialog->view(), Qt::Key_Return);
     EXPECT_TRUE(dialog->isVisible());
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !dialog->isBusy() && dialog->takeButton()->isEnabled(); }, kPatienceMs));
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return !dialog->isBusy() && dialog->takeButton()->isEnabled(); }, kPatienceMs));
     EXPECT_EQ(dialog->model().rows()[0].title, "third");
     dialog->close();
 }
@@ -240,7 +242,8 @@ TEST_F(ProposeTest, is_offered_in_the_menu_and_where_the_plate_is_asked_for) {
     ASSERT_TRUE(verdictIs(false));
     EXPECT_FALSE(window->verdict().proposeButton()->isVisible());
     const auto actions = window->menu().actions();
-    EXPECT_TRUE(std::ranges::any_of(actions, [](QAction* a) { return a->text().startsWith("Propose a plate"); }));
+    EXPECT_TRUE(
+        std::ranges::any_of(actions, [](QAction* a) { return a->text().startsWith("Propose a plate"); }));
     window->document().edit("plate", Tree(), "Plate");
     ASSERT_TRUE(verdictIs(true));
     EXPECT_TRUE(window->verdict().proposeButton()->isVisible());
