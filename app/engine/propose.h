@@ -41,9 +41,9 @@ struct Proposals {
 /// land; bore by ISO 273, medium series; the rim as far out as lands and ligaments ask; the standard washer
 /// or a thick one as wide as the access holes allow; of each the thinnest stock plate that holds. Full ring,
 /// and for an even number of stations a bar for two opposite ones. `job` is the job file's tree; its plate
-/// may be missing or anything; a piece that it was laid on is let go with it. Never fails; throws Stopped when
-/// progress, which is called from two threads, says so.
-/// Sizes are round in `system` and of its stock; by itself the job's own.
+/// may be missing or anything; a piece that it was laid on is let go with it. Never fails; throws Stopped
+/// when progress, which is called from two threads, says so. Sizes are round in `system` and of its stock; by
+/// itself the job's own.
 Proposals propose(const jobfile::Tree& job, const CheckOptions& options = {},
                   std::optional<units::System> system = {});
 

@@ -78,7 +78,7 @@ std::vector<std::pair<std::string, jobfile::Tree>> changesFor(const PieceAnswer&
 
 /// The rack once plates are cut from a piece.
 struct Cutting {
-    jobfile::Tree rack;             ///< one piece fewer of its kind, and what is left of it in the list behind
+    jobfile::Tree rack; ///< one piece fewer of its kind, and what is left of it in the list behind
     std::vector<std::string> rests; ///< names of what is left, largest first; none: nothing usable
     std::vector<std::string> words; ///< what was left out of it, sentences
     double cutMm2 = 0;              ///< plates with their kerf
@@ -86,10 +86,10 @@ struct Cutting {
 };
 
 /// All plates of the answer cut in one step; the rack given stays as it is, so that the step can be undone.
-/// Where they leave the piece in one it keeps its outline and has the plates' places as holes. Steel between a
-/// cut and an edge that is thinner than the spacing that would be kept there is not counted; where that opens
-/// a way across, the piece falls into parts, each a row of its own. What no disc of the usable width goes into
-/// is dropped. What is left keeps thickness, steel and place.
+/// Where they leave the piece in one it keeps its outline and has the plates' places as holes. Steel between
+/// a cut and an edge that is thinner than the spacing that would be kept there is not counted; where that
+/// opens a way across, the piece falls into parts, each a row of its own. What no disc of the usable width
+/// goes into is dropped. What is left keeps thickness, steel and place.
 Cutting cutFrom(const jobfile::Tree& rack, const rack::Offcut& offcut, const shape::Region& plate,
                 const PieceAnswer& answer);
 

@@ -128,8 +128,8 @@ private:
         Near near;
         for (std::size_t e = 0; e + 1 < m_edges.size(); ++e) {
             const Edge& edge = m_edges[e];
-            const double away = std::max({edge.box.low.x - p.x, p.x - edge.box.high.x, edge.box.low.y - p.y,
-                                          p.y - edge.box.high.y});
+            const double away = std::max(
+                {edge.box.low.x - p.x, p.x - edge.box.high.x, edge.box.low.y - p.y, p.y - edge.box.high.y});
             if (away > std::min(near.distance, 2 * m_web))
                 continue;
             for (std::size_t i = 0; i < edge.loop.size(); ++i) {

@@ -14,8 +14,8 @@ struct Parted {
     /// Largest first. A part that the cuts did not touch at its edge keeps the piece's rim. What was cut is
     /// among the obstacles as a hole of index `kCut`.
     std::vector<Stock> parts;
-    double dropped = 0; ///< mm2 of webs and crumbs
-    int webs = 0;       ///< too thin to count, between a cut and an edge, a hole or another cut
+    double dropped = 0;  ///< mm2 of webs and crumbs
+    int webs = 0;        ///< too thin to count, between a cut and an edge, a hole or another cut
     double thinnest = 0; ///< mm, of the webs
     int crumbs = 0;      ///< parts that no disc of the usable width goes into
 };

@@ -8174,6 +8174,10 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
         <source>Take a proposed plate</source>
         <translation>Vorgeschlagene Platte genommen</translation>
     </message>
+    <message>
+        <source>None of these may be made as it stands; each says why.</source>
+        <translation>Keine davon darf so gebaut werden; bei jeder steht, warum.</translation>
+    </message>
 </context>
 <context>
     <name>pw::gui::RackDelegate</name>

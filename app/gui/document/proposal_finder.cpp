@@ -65,8 +65,8 @@ void ProposalFinder::start() {
             return true;
         };
         try {
-            proposals = std::make_shared<const engine::Proposals>(
-                m_propose(question.job, options, question.system));
+            proposals =
+                std::make_shared<const engine::Proposals>(m_propose(question.job, options, question.system));
         } catch (const engine::Stopped&) {
         } catch (const std::exception& e) {
             error = QString::fromUtf8(e.what());

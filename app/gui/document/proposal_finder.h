@@ -12,8 +12,8 @@
 
 namespace pw::gui {
 
-using ProposeFunction = std::function<engine::Proposals(const jobfile::Tree& job,
-                                                        const engine::CheckOptions&, units::System)>;
+using ProposeFunction =
+    std::function<engine::Proposals(const jobfile::Tree& job, const engine::CheckOptions&, units::System)>;
 
 /// Looks for plates off the GUI thread, on a copy of the job. The newest question wins: what an older one
 /// still answers is dropped.

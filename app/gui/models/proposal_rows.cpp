@@ -6,6 +6,7 @@
 #include "app/gui/widgets/verdict_head.h"
 
 #include <algorithm>
+#include <cmath>
 #include <QCoreApplication>
 
 namespace pw::gui {
@@ -17,12 +18,14 @@ class Words {
 };
 
 QString figureWords(const engine::Proposal& proposal, units::System system) {
-    QStringList words{Words::tr("%1 plate", "thickness as it is stocked").arg(local(proposal.thicknessLabel))};
+    QStringList words{
+        Words::tr("%1 plate", "thickness as it is stocked").arg(local(proposal.thicknessLabel))};
     if (proposal.massKg)
         words << local(units::show(units::Mass::fromKg(*proposal.massKg), system));
-    if (proposal.deflectionMm)
-        words << Words::tr("bends %1").arg(
-            local(units::show(units::Length::fromMm(*proposal.deflectionMm), system)));
+    if (proposal.deflectionMm) {
+        const double shown = std::round(*proposal.deflectionMm * 100) / 100; // what a dial shows
+        words << Words::tr("bends %1").arg(local(units::show(units::Length::fromMm(shown), system)));
+    }
     return words.join(QStringLiteral(", "));
 }
 
@@ -31,14 +34,14 @@ QString figureWords(const engine::Proposal& proposal, units::System system) {
 std::vector<ProposalRow> proposalRows(const engine::Proposals& proposals, units::System system) {
     std::vector<ProposalRow> rows;
     for (const engine::Proposal& proposal : proposals.best)
-        rows.push_back({.title = local(proposal.title),
-                        .figures = figureWords(proposal, system),
-                        .tradeOff = local(proposal.tradeOff),
-                        .reason = proposal.grade == verdict::Grade::Holds ? QString()
-                                                                          : asSentence(proposal.reason),
-                        .grade = proposal.grade,
-                        .margin = proposal.margin,
-                        .region = proposal.region});
+        rows.push_back(
+            {.title = local(proposal.title),
+             .figures = figureWords(proposal, system),
+             .tradeOff = local(proposal.tradeOff),
+             .reason = proposal.grade == verdict::Grade::Holds ? QString() : asSentence(proposal.reason),
+             .grade = proposal.grade,
+             .margin = proposal.margin,
+             .region = proposal.region});
     return rows;
 }
 

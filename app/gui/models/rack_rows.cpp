@@ -86,7 +86,9 @@ QString figureWords(const engine::PieceAnswer& piece, System system) {
     if (piece.place)
         words << Words::tr("waste %1").arg(wasteWords(piece.place->waste, system));
     if (piece.cutMinutes)
-        words << Words::tr("%1 min to cut").arg(local(units::number(*piece.cutMinutes, 2)));
+        words << Words::tr("%1 min to cut")
+                     .arg(local(units::number(*piece.cutMinutes, 2)))
+                     .replace(QStringLiteral(" min"), QStringLiteral("\u00a0min")); // never parted
     return words.join(QStringLiteral(", "));
 }
 

@@ -336,6 +336,7 @@ VerdictPanel::VerdictPanel(QWidget* parent)
     column->addWidget(m_more);
     column->addWidget(m_cautions);
 
+    m_propose->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed); // as wide as the others
     m_scroll->setMinimumHeight(40);
     m_scroll->installEventFilter(this);
     m_scroll->setWidget(m_list);

@@ -13,6 +13,7 @@
 #include <cmath>
 #include <QAbstractItemView>
 #include <QPainter>
+#include <QScrollBar>
 
 namespace pw::gui {
 
@@ -118,13 +119,13 @@ QSize ProposalDelegate::sizeHint(const QStyleOptionViewItem& option, const QMode
     if (!model || !view)
         return {};
     const Look& look = Look::now();
-    const double width = view->viewport()->width();
+    // As if the scroll bar stood there: it comes once the rows are laid out, and they would be too low.
+    const double width = view->width() - view->verticalScrollBar()->sizeHint().width();
     const QRectF card = cardIn(QRectF(0, 0, width, 0));
     const Places places(card.width());
     const ProposalRow* row = model->rowAt(index);
-    const double words =
-        row ? std::max(paintWords(nullptr, *row, {}, places.wordsWide), places.picture)
-            : paintRules(nullptr, model->rules(), {}, card.width() - look.pxF(2 * kPad));
+    const double words = row ? std::max(paintWords(nullptr, *row, {}, places.wordsWide), places.picture)
+                             : paintRules(nullptr, model->rules(), {}, card.width() - look.pxF(2 * kPad));
     return {view->viewport()->width(), static_cast<int>(std::ceil(words + look.pxF(2 * kPad + 4)))};
 }
 

@@ -1,5 +1,6 @@
 #include "app/gui/propose/propose_dialog.h"
 
+#include "app/engine/write.h"
 #include "app/gui/models/sentence.h"
 #include "app/gui/propose/proposal_delegate.h"
 #include "app/gui/propose/proposal_model.h"
@@ -22,12 +23,13 @@ namespace pw::gui {
 ProposeDialog::ProposeDialog(Document& document, units::System system, ProposeFunction propose,
                              QWidget* parent)
     : QDialog(parent), m_document(document), m_system(system), m_finder(std::move(propose)),
-      m_work(new WorkBar(this)), m_stack(new QStackedWidget(this)), m_model(new ProposalModel(this)),
-      m_delegate(new ProposalDelegate(this)), m_view(new QListView), m_empty(new QWidget),
-      m_emptyColumn(new QVBoxLayout(m_empty)),
+      m_intro(new TextBlock(Type::Sentence)), m_work(new WorkBar(this)), m_stack(new QStackedWidget(this)),
+      m_model(new ProposalModel(this)), m_delegate(new ProposalDelegate(this)), m_view(new QListView),
+      m_empty(new QWidget), m_emptyColumn(new QVBoxLayout(m_empty)),
       m_take(new WordButton(tr("Take this one"), WordButton::Style::Boxed, this)),
       m_close(new WordButton(tr("Close"), WordButton::Style::Boxed, this)) {
     setWindowTitle(tr("Propose a plate"));
+    setPalette(Look::now().colours().forQt()); // a window of its own takes nothing over
     const Look& look = Look::now();
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, look.px(12), 0, look.px(12));
@@ -36,11 +38,8 @@ ProposeDialog::ProposeDialog(Document& document, units::System system, ProposeFu
         row->setContentsMargins(look.px(16), 0, look.px(16), 0);
         return row;
     };
-    auto* intro = new TextBlock(Type::Sentence);
-    intro->setText(tr("Plates for these stations, this load and this screw, each checked whole. What you take can "
-                      "be edited, and undone."));
     auto* top = new QVBoxLayout;
-    top->addWidget(intro);
+    top->addWidget(m_intro);
     column->addLayout(static_cast<QVBoxLayout*>(padded(top)));
     column->addWidget(m_work);
     column->addWidget(m_stack, 1);
@@ -61,10 +60,11 @@ ProposeDialog::ProposeDialog(Document& document, units::System system, ProposeFu
     m_view->setSelectionMode(QAbstractItemView::SingleSelection);
     m_view->setEditTriggers(QAbstractItemView::NoEditTriggers);
     auto* scroll = new SlimScrollArea;
-    m_empty->setAutoFillBackground(false);
     m_emptyColumn->setContentsMargins(look.px(16), look.px(8), look.px(16), look.px(8));
     m_emptyColumn->setSpacing(look.px(4));
     scroll->setWidget(m_empty);
+    m_empty->setAutoFillBackground(false); // which setWidget() turns on
+    scroll->viewport()->setAutoFillBackground(false);
     m_stack->addWidget(m_view);
     m_stack->addWidget(scroll);
 
@@ -180,6 +180,12 @@ QString ProposeDialog::emptyWords() const {
 }
 
 void ProposeDialog::settle() {
+    const bool weak =
+        m_proposals && !m_proposals->best.empty() && !engine::mayBeMade(m_proposals->best.front().grade);
+    m_intro->setText(
+        weak ? tr("None of these may be made as it stands; each says why.")
+             : tr("Plates for these stations, this load and this screw, each checked whole. What you "
+                  "take can be edited, and undone."));
     m_take->setVisible(m_stack->currentIndex() == 0);
     m_take->setEnabled(m_proposals && !m_view->selectionModel()->selectedIndexes().isEmpty());
 }

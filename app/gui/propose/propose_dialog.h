@@ -54,6 +54,7 @@ private:
     units::System m_system;
     ProposalFinder m_finder;
     std::shared_ptr<const engine::Proposals> m_proposals; ///< null: none for the job as it is now
+    TextBlock* m_intro;
     WorkBar* m_work;
     QStackedWidget* m_stack;
     ProposalModel* m_model;

@@ -31,7 +31,8 @@ void drawMarginBar(QPainter& painter, const QRectF& track, double margin, verdic
         const double x = track.right() - look.pxF(7), m = track.center().y(), s = look.pxF(3);
         painter.drawPolyline(QPolygonF{QPointF(x, m - s), QPointF(x + s, m), QPointF(x, m + s)});
     }
-    painter.fillRect(QRectF(track.center().x() - 1, track.center().y() - look.pxF(10), 2, look.pxF(20)), c.ink);
+    painter.fillRect(QRectF(track.center().x() - 1, track.center().y() - look.pxF(10), 2, look.pxF(20)),
+                     c.ink);
 }
 
 } // namespace pw::gui

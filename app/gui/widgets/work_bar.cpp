@@ -31,7 +31,8 @@ WorkBar::WorkBar(QWidget* parent)
 void WorkBar::setBusy(double done, const QString& what) {
     m_busy = true;
     m_done = done;
-    m_words = tr("%1, %2 %", "what is being done, how far").arg(what).arg(static_cast<int>(std::floor(done * 100)));
+    m_words =
+        tr("%1, %2 %", "what is being done, how far").arg(what).arg(static_cast<int>(std::floor(done * 100)));
     m_button->setText(tr("Stop"));
     m_button->show();
     m_button->updateGeometry();

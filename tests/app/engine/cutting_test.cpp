@@ -125,7 +125,8 @@ TEST(CutFrom, NearOneEdgeTheWebIsNotCounted) {
     EXPECT_TRUE(cut.rests[0].obstacles.empty()) << "a notch, not a hole";
     EXPECT_GT(cut.cutting.droppedMm2, 0);
     ASSERT_EQ(cut.cutting.words.size(), 1u);
-    EXPECT_NE(units::plainBlanks(cut.cutting.words[0]).find("2 mm"), std::string::npos) << cut.cutting.words[0];
+    EXPECT_NE(units::plainBlanks(cut.cutting.words[0]).find("2 mm"), std::string::npos)
+        << cut.cutting.words[0];
     EXPECT_FALSE(lies(cut.rests[0], {0, 149})) << "in the web";
     EXPECT_TRUE(lies(cut.rests[0], {100, 149}));
 }
@@ -136,7 +137,8 @@ TEST(CutFrom, InACornerTheCrumbBehindIsDroppedAndSaid) {
     ASSERT_EQ(cut.rests.size(), 1u);
     EXPECT_FALSE(lies(cut.rests[0], {198, 148})) << "the corner";
     ASSERT_EQ(cut.cutting.words.size(), 2u);
-    EXPECT_NE(units::plainBlanks(cut.cutting.words[1]).find("40 mm"), std::string::npos) << cut.cutting.words[1];
+    EXPECT_NE(units::plainBlanks(cut.cutting.words[1]).find("40 mm"), std::string::npos)
+        << cut.cutting.words[1];
 }
 
 TEST(CutFrom, AStackFromOnePieceIsOneStep) {
@@ -155,16 +157,16 @@ TEST(CutFrom, AStackFromOnePieceIsOneStep) {
 }
 
 TEST(CutFrom, OfARingNothingIsLeft) {
-    const Cut cut =
-        cutAt(rackOf(R"({"shape": "disc", "diameter": 100})"), disc(90), {{{0, 0}, 0}}, {1, 3.5});
+    const Cut cut = cutAt(rackOf(R"({"shape": "disc", "diameter": 100})"), disc(90), {{{0, 0}, 0}}, {1, 3.5});
     EXPECT_TRUE(cut.rests.empty());
     EXPECT_TRUE(cut.after.rack.offcuts.empty());
     EXPECT_NEAR(cut.cutting.droppedMm2, kPi * (50.0 * 50 - 46 * 46), 1e-6);
 }
 
 TEST(CutFrom, AHoleBesideTheCutBecomesPartOfIt) {
-    const Tree rack = rackOf(R"({"shape": "rectangle", "length": 400, "width": 300})",
-                             R"(, "holes": [{"at": [-68, 0], "diameter": 40}, {"at": [-150, 100], "diameter": 20}])");
+    const Tree rack =
+        rackOf(R"({"shape": "rectangle", "length": 400, "width": 300})",
+               R"(, "holes": [{"at": [-68, 0], "diameter": 40}, {"at": [-150, 100], "diameter": 20}])");
     const Cut cut = cutAt(rack, disc(90), {{{0, 0}, 0}}, {1, 3}); // 2 mm between the two
     ASSERT_EQ(cut.rests.size(), 1u);
     EXPECT_EQ(cut.rests[0].obstacles.size(), 2u) << "one hole out of two, and the far one";
@@ -199,7 +201,8 @@ TEST(CutFrom, AreasAddUpAndNothingUsefulIsLost) {
         const placement::Spacing spacing{between(0.5, 3), between(1.5, 5)};
         const double length = between(150, 500);
         // Every third one is hardly wider than the plate with its spacing.
-        const double width = round % 3 == 1 ? across + 2 * spacing.clear() + between(0.2, 1) : between(70, 260);
+        const double width =
+            round % 3 == 1 ? across + 2 * spacing.clear() + between(0.2, 1) : between(70, 260);
         switch (round % 4) {
         case 0:
             outline = R"({"shape": "rectangle", "length": )" + std::to_string(length) + R"(, "width": )" +
@@ -261,7 +264,8 @@ TEST(CutFrom, AreasAddUpAndNothingUsefulIsLost) {
         const shape::Box box = shape::bounds(stock.rim);
         for (int i = 0; i < 400; ++i) {
             const Point p{between(box.low.x, box.high.x), between(box.low.y, box.high.y)};
-            const bool inCut = std::ranges::any_of(cuts, [&](const auto& c) { return shape::contains(c, p); });
+            const bool inCut =
+                std::ranges::any_of(cuts, [&](const auto& c) { return shape::contains(c, p); });
             const auto in = std::ranges::count_if(cut.rests, [&](const auto& part) { return lies(part, p); });
             EXPECT_LE(in, 1);
             if (inCut || !lies(stock, p)) {

@@ -14,6 +14,7 @@
 #include "core/jobfile/read.h"
 #include "tests/app/gui/support/fake_engine.h"
 
+#include <algorithm>
 #include <atomic>
 #include <gtest/gtest.h>
 #include <QAbstractItemModelTester>
@@ -54,7 +55,7 @@ class ProposeTest : public ::testing::Test {
 protected:
     void open(const Tree& tree, CheckFunction check = testing::fakeCheck) {
         settings::setUnitSystem(units::System::Metric);
-        settings::setTextSize(1);
+        settings::setTextSize(text);
         settings::setColours(settings::Colours::Light);
         Engine engine;
         engine.check = std::move(check);
@@ -71,6 +72,7 @@ protected:
         QTest::qWait(20);
     }
 
+    double text = 1;
     ProposeFunction propose = engine::propose;
     std::unique_ptr<Window> window;
     QPointer<ProposeDialog> dialog;
@@ -174,7 +176,8 @@ TEST_F(ProposeTest, stops_and_looks_again) {
     };
     open(withoutPlate());
     dialog = window->propose();
-    ASSERT_TRUE(QTest::qWaitFor([&] { return dialog->work().words().startsWith("Trying a ring"); }, kPatienceMs));
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return dialog->work().words().startsWith("Trying a ring"); }, kPatienceMs));
     EXPECT_TRUE(dialog->work().isBusy());
     dialog->work().button()->click();
     EXPECT_FALSE(dialog->isBusy());
@@ -219,7 +222,8 @@ TEST_F(ProposeTest, an_answer_for_an_older_job_is_dropped_and_cannot_be_taken) {
     EXPECT_FALSE(dialog->takeButton()->isEnabled());
     QTest::keyClick(dialog->view(), Qt::Key_Return);
     EXPECT_TRUE(dialog->isVisible());
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !dialog->isBusy() && dialog->takeButton()->isEnabled(); }, kPatienceMs));
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return !dialog->isBusy() && dialog->takeButton()->isEnabled(); }, kPatienceMs));
     EXPECT_EQ(dialog->model().rows()[0].title, "third");
     dialog->close();
 }
@@ -238,7 +242,8 @@ TEST_F(ProposeTest, is_offered_in_the_menu_and_where_the_plate_is_asked_for) {
     ASSERT_TRUE(verdictIs(false));
     EXPECT_FALSE(window->verdict().proposeButton()->isVisible());
     const auto actions = window->menu().actions();
-    EXPECT_TRUE(std::ranges::any_of(actions, [](QAction* a) { return a->text().startsWith("Propose a plate"); }));
+    EXPECT_TRUE(
+        std::ranges::any_of(actions, [](QAction* a) { return a->text().startsWith("Propose a plate"); }));
     window->document().edit("plate", Tree(), "Plate");
     ASSERT_TRUE(verdictIs(true));
     EXPECT_TRUE(window->verdict().proposeButton()->isVisible());
@@ -258,7 +263,7 @@ TEST_F(ProposeTest, reads_out_what_the_row_shows) {
     ask();
     const QModelIndex first = dialog->model().index(0);
     const QString spoken = dialog->model().data(first, Qt::AccessibleTextRole).toString();
-    for (const QString& part : {dialog->model().rows()[0].title, QStringLiteral("Holds"),
+    for (const QString& part : {dialog->model().rows()[0].title, QStringLiteral("holds"),
                                 dialog->model().rows()[0].figures, dialog->model().rows()[0].tradeOff})
         EXPECT_TRUE(spoken.contains(part)) << spoken.toStdString();
     auto* list = QAccessible::queryAccessibleInterface(dialog->view());
@@ -275,9 +280,8 @@ TEST_F(ProposeTest, reads_out_what_the_row_shows) {
 }
 
 TEST_F(ProposeTest, rows_are_as_tall_as_their_words_in_a_narrow_window_and_large_type) {
+    text = 2;
     open(withoutPlate());
-    settings::setTextSize(2);
-    window->showPreferences()->close();
     ask();
     dialog->resize(640, 480);
     QTest::qWait(50);

@@ -586,7 +586,10 @@ int grabWindows(const QString& folder, const char* part) {
          .set = [](gui::Window& w) { w.setUnits(units::System::Inch); },
          .sample = "mill_lane_eight_pin_inch",
          .seen = proposed()},
-        {.name = "92_propose_small", .set = noPlate, .sample = "mill_lane_six_pin", .seen = proposed({460, 400})},
+        {.name = "92_propose_small",
+         .set = noPlate,
+         .sample = "mill_lane_six_pin",
+         .seen = proposed({460, 400})},
         {.name = "93_propose_200",
          .text = 2,
          .set = noPlate,
@@ -618,7 +621,10 @@ int grabWindows(const QString& folder, const char* part) {
              },
          .sample = "mill_lane_six_pin",
          .seen = proposed()},
-        {.name = "98_propose_whole", .set = noPlate, .sample = "mill_lane_six_pin", .seen = proposed({900, 1000})},
+        {.name = "98_propose_whole",
+         .set = noPlate,
+         .sample = "mill_lane_six_pin",
+         .seen = proposed({900, 1000})},
         {.name = "12_1920_light",
          .size = {1920, 1080},
          .set = [](gui::Window& w) { w.figures().openGroup("wanted"); }},
@@ -635,7 +641,8 @@ int grabWindows(const QString& folder, const char* part) {
         gui::LadderFunction ladder = fakeLadder;
         if (shot.sample)
             ladder = engine::ladder;
-        gui::Window window(gui::Engine{.check = check, .ladder = ladder, .tryTool = engine::tryTool, .propose = engine::propose});
+        gui::Window window(gui::Engine{
+            .check = check, .ladder = ladder, .tryTool = engine::tryTool, .propose = engine::propose});
         window.resize(shot.size);
         window.document().startNew(eightPinJob());
         window.show();
