@@ -1,6 +1,7 @@
 #include "app/gui/views/ladder_view.h"
 
 #include "app/gui/models/field_text.h"
+#include "app/gui/widgets/plain_tip.h"
 #include "app/gui/widgets/verdict_head.h"
 
 #include <algorithm>
@@ -137,7 +138,7 @@ void LadderView::lookAt(int rung) {
     m_looked = std::clamp(rung, 0, static_cast<int>(m_ladder->rungs.size()) - 1);
     m_layout = m_layout.showing(m_looked);
     setAccessibleDescription(wordsOf(m_looked) + QLatin1Char(' ') + tr("Enter takes it."));
-    setToolTip(wordsOf(m_looked));
+    setToolTip(plainTip(wordsOf(m_looked)));
     update();
 }
 
