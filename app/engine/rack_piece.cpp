@@ -95,8 +95,13 @@ Tree asTyped(const Tree& typed, const rack::Offcut& rest, const placement::Stock
     for (const char* key : {"name", "note"})
         if (const Tree* words = made.find(key))
             left[key] = *words;
-    if (!isWhole)
-        left["outline"] = *made.find("outline");
+    if (!isWhole) {
+        for (const char* key :
+             {"outline.diameter", "outline.length", "outline.width", "outline.corner", "outline.ends"})
+            left.erase(key);
+        for (const char* key : {"outline.shape", "outline.points"})
+            left.set(key, *made.at(key));
+    }
     const auto keep = [&](const char* list, bool holes) {
         const Tree* before = typed.find(list);
         const Tree* now = made.find(list);
