@@ -248,6 +248,7 @@ int grabWindows(const QString& folder, const char* part) {
                  w.plan().setView(View::Bent);
              },
          .sample = "mill_lane_six_pin"},
+        {.name = "readme_rack", .last = onRack},
         {.name = "readme_help", .seen = help("first_job", 760)},
         {.name = "01_light_holds",
          .set = [](gui::Window& w) { w.figures().openField("stations.circle", true); }},
