@@ -76,6 +76,23 @@ void LadderView::paintEvent(QPaintEvent*) {
         drawFocusRing(painter, rect(), look.pxF(3));
 }
 
+/// Where a word fits between two marks: over those that hang, under the line where they stand, at the foot
+/// where one does this and the other that.
+double LadderView::roomBeside(double place, const Rows& rows) const {
+    const Look& look = Look::now();
+    const int last = static_cast<int>(m_ladder->rungs.size()) - 1;
+    bool stands = false, hangs = false;
+    for (const double step :
+         {std::floor(place) - 1, std::floor(place), std::ceil(place), std::ceil(place) + 1})
+        if (const auto height = step < 0 || step > last
+                                    ? std::nullopt
+                                    : markHeight(m_ladder->rungs[static_cast<std::size_t>(step)]))
+            (*height >= 0 ? stands : hangs) = true;
+    if (!stands)
+        return rows.plot.top();
+    return hangs ? rows.plot.bottom() - look.pxF(18) : rows.plot.center().y() + look.pxF(3);
+}
+
 void LadderView::paintColumns(QPainter& painter, const Rows& rows) {
     const Look& look = Look::now();
     const Palette& c = look.colours();
@@ -103,8 +120,8 @@ void LadderView::paintColumns(QPainter& painter, const Rows& rows) {
             const double wide = QFontMetricsF(painter.font()).horizontalAdvance(words);
             const double left = std::clamp(x - wide / 2, m_layout.left, body().right() - wide);
             painter.setPen(c.touch);
-            drawLine(painter, QRectF(left, rows.plot.top(), wide + 1, look.pxF(18)), Qt::AlignLeft, words,
-                     false);
+            drawLine(painter, QRectF(left, roomBeside(at, rows), wide + 1, look.pxF(18)), Qt::AlignLeft,
+                     words, false);
         }
     }
     if (m_looked >= 0 && m_layout.shows(m_looked)) {

@@ -57,6 +57,7 @@ private:
     QString headWords() const;
     QString shortLabel(const engine::Rung& rung) const;
     void paintColumns(QPainter& painter, const Rows& rows);
+    double roomBeside(double place, const Rows& rows) const;
     void paintPlot(QPainter& painter, const Rows& rows);
     void paintRows(QPainter& painter, const Rows& rows);
     void paintBars(QPainter& painter, double top, double bottom, bool set);
