@@ -17,6 +17,7 @@ for target in "${targets[@]}"; do
   log="build/fuzz/$target.log"
   options=(-timeout=10 -rss_limit_mb=1024 -print_final_stats=1 -artifact_prefix="build/fuzz/found/$target-")
   if [ "$seconds" -gt 0 ]; then options+=(-max_total_time="$seconds"); else options+=(-runs=0); fi
+  [ -n "${PW_FUZZ_SEED:-}" ] && options+=(-seed="$PW_FUZZ_SEED") # the same tries each time; else by the clock
   [ -n "${dictionary[$target]:-}" ] && options+=(-dict="tests/fuzz/${dictionary[$target]}.dict")
   nice "build/fuzz/tests/fuzz/fuzz_$target" "${options[@]}" "build/fuzz/corpus/$target" "tests/fuzz/corpus/$target" \
     >"$log" 2>&1 || failed+=("$target")
