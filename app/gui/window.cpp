@@ -124,6 +124,7 @@ Window::Window(Engine engine, Questions questions)
     connect(m_checker, &Checker::answered, m_plan, &PlanView::takePending);
     connect(m_checker, &Checker::failed, m_plan, &PlanView::takePending);
     connect(m_checker, &Checker::slow, m_verdict, &VerdictPanel::setBusy);
+    connect(m_checker, &Checker::foretold, m_verdict, &VerdictPanel::setAhead);
     connect(m_checker, &Checker::failed, this, [this](quint64 revision, const QString& what) {
         if (revision == m_document->revision())
             m_verdict->setFailure(what);

@@ -4,6 +4,8 @@
 #include "core/jobfile/read.h"
 #include "core/verdict/check.h"
 
+#include <algorithm>
+#include <cmath>
 #include <stdexcept>
 #include <string>
 #include <vector>
@@ -34,6 +36,20 @@ inline jobfile::Tree sampleTree(const std::string& name) {
     if (!tree)
         throw std::runtime_error(util::toText(tree.problem()));
     return *tree;
+}
+
+/// The six-pin disc, larger, with so many small holes in no order at all: from some thirty on it is long
+/// work.
+inline jobfile::Tree sixPinWithHoles(int count, const std::string& across = "300 mm") {
+    jobfile::Tree tree = sampleTree("mill_lane_six_pin");
+    tree.set("plate.outline.diameter", across);
+    for (int i = 0; i < count; ++i) {
+        const std::string hole = "plate.holes[" + std::to_string(i) + "]";
+        const double angle = 2.4 * i, radius = 84 + 58.0 * i / std::max(count, 20); // a spiral
+        tree.set(hole + ".at", jobfile::Tree::List{radius * std::cos(angle), radius * std::sin(angle)});
+        tree.set(hole + ".diameter", 4);
+    }
+    return tree;
 }
 
 /// Null when there is none of that id.

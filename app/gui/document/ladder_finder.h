@@ -1,14 +1,12 @@
 #pragma once
 
 #include "app/engine/ladder.h"
+#include "app/gui/document/newest_work.h"
 
-#include <atomic>
 #include <functional>
 #include <memory>
 #include <optional>
 #include <QObject>
-#include <QThreadPool>
-#include <QTimer>
 
 namespace pw::gui {
 
@@ -25,15 +23,14 @@ public:
     static constexpr int kRestMs = 120;
 
     explicit LadderFinder(LadderFunction find, QObject* parent = nullptr);
-    ~LadderFinder() override;
 
     void ask(const job::Job& job);
-    /// The job is another now and will be asked about later: a search that is of no use any more stops at once
-    /// and leaves the processor to the verdict.
+    /// The job is another now and will be asked about later: a search that is of no use any more stops at
+    /// once and leaves the processor to the verdict.
     void overtake(const job::Job& job);
     /// There can be no ladder of the job as it is now; a running search is stopped.
     void forget();
-    bool isBusy() const { return m_running || m_waiting.has_value(); }
+    bool isBusy() const { return m_work.isBusy(); }
 
 Q_SIGNALS:
     /// Null: what is known no longer holds and newer work has begun, or it failed.
@@ -41,15 +38,11 @@ Q_SIGNALS:
     void failed(const QString& what);
 
 private:
-    void start();
-    void finish(const job::Job& job, std::shared_ptr<const engine::Ladder> ladder, const QString& error);
+    void stop();
 
     LadderFunction m_find;
-    QThreadPool m_pool;
-    QTimer m_rest;
-    std::shared_ptr<std::atomic<bool>> m_stop;
-    bool m_running = false;
-    std::optional<job::Job> m_waiting, m_asked, m_answered;
+    std::optional<job::Job> m_asked, m_answered; ///< looked for now; known
+    NewestWork m_work;                           // last: its thread asks the function
 };
 
 } // namespace pw::gui

@@ -424,6 +424,10 @@ void VerdictPanel::setBusy(double done, const QString& what) {
     m_head->setBusy(done, what);
 }
 
+void VerdictPanel::setAhead(const QString& words) {
+    m_head->setAhead(words);
+}
+
 void VerdictPanel::setFailure(const QString& what) {
     m_report.reset();
     refresh();

@@ -25,6 +25,7 @@ public:
     void setUnits(units::System system);
     void setReport(std::shared_ptr<const engine::Report> report);
     void setBusy(double done, const QString& what);
+    void setAhead(const QString& words);
     /// The check itself failed: a fault of the program, said where the verdict would stand.
     void setFailure(const QString& what);
 

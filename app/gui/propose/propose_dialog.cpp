@@ -75,7 +75,9 @@ ProposeDialog::ProposeDialog(Document& document, units::System system, ProposeFu
     connect(m_work, &WorkBar::stopAsked, this, &ProposeDialog::stop);
     connect(m_work, &WorkBar::againAsked, this, &ProposeDialog::ask);
     connect(&m_finder, &ProposalFinder::found, this, &ProposeDialog::show);
-    connect(&m_finder, &ProposalFinder::progressed, m_work, &WorkBar::setBusy);
+    connect(&m_finder, &ProposalFinder::slow, m_work, &WorkBar::setBusy);
+    connect(&m_finder, &ProposalFinder::foretold, this,
+            [this](const QString& words) { m_work->setAhead(words, tr("Looking for plates")); });
     connect(&m_finder, &ProposalFinder::failed, this, [this](const QString& what) {
         m_work->setIdle();
         showEmpty(tr("It could not be worked out: %1").arg(what));

@@ -8,10 +8,10 @@
 #include "app/gui/rack/piece_figures.h"
 #include "app/gui/rack/rack_list.h"
 #include "app/gui/rack/rack_page.h"
-#include "app/gui/rack/rack_progress.h"
 #include "app/gui/settings/settings.h"
 #include "app/gui/widgets/segments.h"
 #include "app/gui/widgets/word_button.h"
+#include "app/gui/widgets/work_bar.h"
 
 #include <algorithm>
 #include <QApplication>
@@ -75,17 +75,21 @@ RackDesk::RackDesk(Document& document, RackShelf& shelf, RankFunction rank, Ques
                 m_page->progress().setIdle(words.isEmpty() ? words : tr("Not ranked. %1").arg(words));
                 refresh();
             });
-    connect(m_ranker, &RackRanker::slow, this,
-            [this](double done, const QString& what) { m_page->progress().setBusy(done, what); });
+    connect(m_ranker, &RackRanker::slow, this, [this](double done, const QString& what) {
+        m_page->progress().setBusy(done, what.isEmpty() ? tr("Ranking the pieces") : what);
+    });
+    connect(m_ranker, &RackRanker::foretold, this,
+            [this](const QString& words) { m_page->progress().setAhead(words, tr("Ranking the pieces")); });
     connect(m_ranker, &RackRanker::failed, this, [this](const QString& what) {
         m_asked.reset();
-        m_page->progress().setIdle(tr("Not ranked: %1").arg(what), true);
+        m_page->progress().setIdle(tr("Not ranked: %1").arg(what), tr("Rank them"));
     });
-    connect(&m_page->progress(), &RackProgress::stopAsked, this, [this] {
+    connect(&m_page->progress(), &WorkBar::stopAsked, this, [this] {
         m_ranker->stop();
-        m_page->progress().setIdle(tr("Stopped. The pieces stand as far as they are ranked."), true);
+        m_page->progress().setIdle(tr("Stopped. The pieces stand as far as they are ranked."),
+                                   tr("Rank them"));
     });
-    connect(&m_page->progress(), &RackProgress::againAsked, this, [this] {
+    connect(&m_page->progress(), &WorkBar::againAsked, this, [this] {
         m_asked.reset();
         this->rank();
     });

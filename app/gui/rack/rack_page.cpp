@@ -4,12 +4,12 @@
 #include "app/gui/rack/piece_editor.h"
 #include "app/gui/rack/piece_figures.h"
 #include "app/gui/rack/rack_list.h"
-#include "app/gui/rack/rack_progress.h"
 #include "app/gui/widgets/button_row.h"
 #include "app/gui/widgets/look.h"
 #include "app/gui/widgets/segments.h"
 #include "app/gui/widgets/text_block.h"
 #include "app/gui/widgets/word_button.h"
+#include "app/gui/widgets/work_bar.h"
 
 #include <algorithm>
 #include <QHBoxLayout>
@@ -35,7 +35,7 @@ RackPage::RackPage(QWidget* parent)
       m_close(new WordButton(tr("Back to the plan"), WordButton::Style::Boxed, this)),
       m_preferTitle(new TextBlock(Type::Label, &Palette::muted, this)),
       m_prefer(new Segments(preferWords(), tr("What counts where the verdict is the same"), this)),
-      m_preferMenu(new WordButton({}, WordButton::Style::Flat, this)), m_progress(new RackProgress(this)),
+      m_preferMenu(new WordButton({}, WordButton::Style::Flat, this)), m_progress(new WorkBar(this)),
       m_notice(new NoticeBar(this)), m_stack(new QStackedWidget(this)), m_list(new RackList),
       m_editor(new PieceEditor), m_empty(new QWidget), m_emptyWords(new TextBlock(Type::Sentence)) {
     setAccessibleName(tr("Rack"));

@@ -14,7 +14,7 @@ namespace pw::gui {
 class NoticeBar;
 class PieceEditor;
 class RackList;
-class RackProgress;
+class WorkBar;
 class Segments;
 class TextBlock;
 class WordButton;
@@ -30,7 +30,7 @@ public:
     RackList& list() { return *m_list; }
     PieceEditor& editor() { return *m_editor; }
     NoticeBar& notice() { return *m_notice; }
-    RackProgress& progress() { return *m_progress; }
+    WorkBar& progress() { return *m_progress; }
 
     /// "rack.json, 20 pieces", "Not in the file"
     void setFileWords(const QString& words);
@@ -72,7 +72,7 @@ private:
     TextBlock* m_preferTitle;
     Segments* m_prefer;
     WordButton* m_preferMenu; ///< the same choice where there is little room
-    RackProgress* m_progress;
+    WorkBar* m_progress;
     NoticeBar* m_notice;
     QStackedWidget* m_stack;
     RackList* m_list;

@@ -16,7 +16,6 @@ QAccessibleInterface* roleOf(const QString& className, QObject* object) {
         {QStringLiteral("pw::gui::NoteLine"), QAccessible::StaticText},
         {QStringLiteral("pw::gui::NoticeBar"), QAccessible::Notification},
         {QStringLiteral("pw::gui::Segments"), QAccessible::Grouping},
-        {QStringLiteral("pw::gui::RackProgress"), QAccessible::StaticText},
         {QStringLiteral("pw::gui::WorkBar"), QAccessible::StaticText},
         {QStringLiteral("pw::gui::PieceView"), QAccessible::Graphic},
         {QStringLiteral("pw::gui::PlanView"), QAccessible::Graphic},

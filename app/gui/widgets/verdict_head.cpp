@@ -16,7 +16,7 @@ namespace pw::gui {
 namespace {
 
 // Two lines are the rule; more beat losing the end of a reason, where there is room for them.
-constexpr int kReasonLines = 4, kCompactLines = 2;
+constexpr int kReasonLines = 4, kCompactLines = 2, kAheadLines = 5;
 
 } // namespace
 
@@ -67,7 +67,28 @@ void VerdictHead::setVerdict(verdict::Grade grade, const QString& reason) {
 void VerdictHead::setBusy(double done, const QString& what) {
     m_done = done;
     m_what = what;
+    if (!isBusy() && !m_ahead.isEmpty()) {
+        m_ahead.clear();
+        updateGeometry();
+    }
     update();
+}
+
+void VerdictHead::setAhead(const QString& words) {
+    if (m_ahead == words)
+        return;
+    m_ahead = words;
+    if (!words.isEmpty() && !isBusy())
+        m_done = 0;
+    updateGeometry();
+    update();
+}
+
+QString VerdictHead::busyWords() const {
+    const QString what = tr("%1, %2\u00a0%")
+                             .arg(m_what.isEmpty() ? tr("Working it out") : m_what)
+                             .arg(std::lround(m_done * 100));
+    return m_ahead.isEmpty() ? what : m_ahead + QLatin1Char('\n') + what;
 }
 
 void VerdictHead::setCompact(bool compact) {
@@ -84,8 +105,12 @@ double VerdictHead::topHeight() const {
 
 int VerdictHead::heightForWidth(int width) const {
     const Look& look = Look::now();
-    const auto text = wrapText(m_reason, look.font(Type::Sentence), width - look.pxF(32),
-                               m_compact ? kCompactLines : kReasonLines);
+    const bool ahead = !m_ahead.isEmpty();
+    const auto text =
+        wrapText(ahead ? busyWords() : m_reason, look.font(Type::Sentence), width - look.pxF(32),
+                 ahead       ? kAheadLines
+                 : m_compact ? kCompactLines
+                             : kReasonLines);
     return static_cast<int>(
         std::ceil(topHeight() + std::max(text.height(), m_compact ? 0 : 2 * text.lead) + look.pxF(12)));
 }
@@ -146,11 +171,8 @@ void VerdictHead::paintEvent(QPaintEvent*) {
         return;
     }
     painter.setOpacity(1);
-    const QString what = m_what.isEmpty() ? tr("Working it out") : m_what;
-    drawWrapped(
-        painter,
-        wrapText(tr("%1, %2\u00a0%").arg(what).arg(std::lround(m_done * 100)), painter.font(), inner, 2),
-        {left, topHeight()});
+    drawWrapped(painter, wrapText(busyWords(), painter.font(), inner, m_ahead.isEmpty() ? 2 : kAheadLines),
+                {left, topHeight()});
     const QRectF foot(0, height() - look.pxF(4), width(), look.pxF(4));
     painter.fillRect(foot, mixed(m_grade == verdict::Grade::Incomplete ? c.panel : v.fill, ink, 0.25));
     painter.fillRect(

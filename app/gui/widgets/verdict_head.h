@@ -20,6 +20,10 @@ public:
     /// `done` 0..1 and what is being done; below 0: nothing is running.
     void setBusy(double done, const QString& what);
     bool isBusy() const { return m_done >= 0; }
+    /// How long what runs will take, said before it starts; busy at once then. Empty: nothing to say. Stands
+    /// until nothing is running.
+    void setAhead(const QString& words);
+    QString busyWords() const;
     /// Smaller mark and word, for a low window or very large type.
     void setCompact(bool compact);
     verdict::Grade grade() const { return m_grade; }
@@ -39,7 +43,7 @@ private:
     double topHeight() const;
     bool m_compact = false;
     double m_done = -1;
-    QString m_what;
+    QString m_what, m_ahead;
     QColor m_from; ///< fill that is being left
     QVariantAnimation m_fade;
 };

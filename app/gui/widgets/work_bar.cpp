@@ -1,6 +1,8 @@
 #include "app/gui/widgets/work_bar.h"
 
 #include "app/gui/widgets/look.h"
+#include "app/gui/widgets/plain_tip.h"
+#include "app/gui/widgets/text_block.h"
 #include "app/gui/widgets/word_button.h"
 
 #include <cmath>
@@ -22,10 +24,23 @@ WorkBar::WorkBar(QWidget* parent)
         else
             Q_EMIT againAsked();
     });
-    const auto settle = [this] { setFixedHeight(Look::now().px(42)); };
-    connect(&Look::now(), &Look::changed, this, settle);
+    connect(&Look::now(), &Look::changed, this, &WorkBar::settle);
     settle();
     hide();
+}
+
+void WorkBar::settle() {
+    setFixedHeight(Look::now().px(m_ahead.isEmpty() ? 42 : 82));
+    setAccessibleName(m_ahead.isEmpty() ? m_words : m_words + QLatin1Char('\n') + m_ahead);
+    setToolTip(plainTip(m_ahead));
+}
+
+void WorkBar::setAhead(const QString& words, const QString& what) {
+    m_ahead = words;
+    if (words.isEmpty())
+        settle();
+    else
+        setBusy(0, what);
 }
 
 void WorkBar::setBusy(double done, const QString& what) {
@@ -36,7 +51,7 @@ void WorkBar::setBusy(double done, const QString& what) {
     m_button->setText(tr("Stop"));
     m_button->show();
     m_button->updateGeometry();
-    setAccessibleName(m_words);
+    settle();
     show();
     update();
 }
@@ -44,10 +59,11 @@ void WorkBar::setBusy(double done, const QString& what) {
 void WorkBar::setIdle(const QString& words, const QString& again) {
     m_busy = false;
     m_words = words;
+    m_ahead.clear();
     m_button->setText(again);
     m_button->setVisible(!again.isEmpty());
     m_button->updateGeometry();
-    setAccessibleName(m_words);
+    settle();
     setVisible(!words.isEmpty());
     update();
 }
@@ -56,11 +72,15 @@ void WorkBar::paintEvent(QPaintEvent*) {
     const Look& look = Look::now();
     const Palette& c = look.colours();
     QPainter painter(this);
+    const double right = m_button->isHidden() ? width() - look.pxF(16) : m_button->x() - look.pxF(8);
+    const double left = look.pxF(16), room = right - left, line = look.pxF(38);
     painter.setFont(look.font(Type::Label));
     painter.setPen(c.ink);
-    const double right = m_button->isHidden() ? width() - look.pxF(16) : m_button->x() - look.pxF(8);
-    drawLine(painter, QRectF(look.pxF(16), 0, right - look.pxF(16), height() - look.pxF(4)), Qt::AlignLeft,
-             m_words);
+    drawLine(painter, QRectF(left, 0, room, line), Qt::AlignLeft, m_words);
+    if (!m_ahead.isEmpty()) {
+        painter.setPen(c.muted);
+        drawWrapped(painter, wrapText(m_ahead, painter.font(), room, 2), {left, line});
+    }
     if (!m_busy)
         return;
     const QRectF track(0, height() - look.pxF(3), width(), look.pxF(3));

@@ -14,17 +14,8 @@ namespace {
 
 using jobfile::Tree;
 
-/// The six-pin disc, larger, with so many small holes in no order at all.
-job::Job withHoles(int count, const std::string& across = "300 mm") {
-    Tree tree = testing::sampleTree("mill_lane_six_pin");
-    tree.set("plate.outline.diameter", across);
-    for (int i = 0; i < count; ++i) {
-        const std::string hole = "plate.holes[" + std::to_string(i) + "]";
-        const double angle = 2.4 * i, radius = 84 + 58.0 * i / std::max(count, 20); // a spiral
-        tree.set(hole + ".at", Tree::List{radius * std::cos(angle), radius * std::sin(angle)});
-        tree.set(hole + ".diameter", 4);
-    }
-    return testing::jobOf(tree);
+job::Job withHoles(int count) {
+    return testing::jobOf(testing::sixPinWithHoles(count));
 }
 
 TEST(WorkEstimate, NoSampleIsLongOrMuch) {

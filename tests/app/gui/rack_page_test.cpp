@@ -9,16 +9,17 @@
 #include "app/gui/rack/rack_desk.h"
 #include "app/gui/rack/rack_list.h"
 #include "app/gui/rack/rack_page.h"
-#include "app/gui/rack/rack_progress.h"
 #include "app/gui/views/ladder_view.h"
 #include "app/gui/widgets/field_box.h"
 #include "app/gui/widgets/segments.h"
 #include "app/gui/widgets/word_button.h"
+#include "app/gui/widgets/work_bar.h"
 #include "app/gui/window.h"
 #include "core/jobfile/json.h"
 #include "core/rack/rack_file.h"
 #include "core/util/write_file.h"
 #include "tests/app/gui/support/fake_engine.h"
+#include "tests/support/jobs.h"
 
 #include <algorithm>
 #include <atomic>
@@ -336,6 +337,31 @@ TEST_F(RackPageTest, stops_ranking_when_it_is_told_to_and_can_begin_again) {
     QTest::mouseClick(page().progress().button(), Qt::LeftButton);
     ASSERT_TRUE(ranked());
     EXPECT_TRUE(row("door plate")->ranked);
+}
+
+TEST_F(RackPageTest, says_before_it_ranks_how_long_that_will_take) {
+    write("rack.json", kRack);
+    std::atomic<bool> go{false};
+    make([&](const job::Job&, const rack::RackReading&, const engine::RackOptions& options) {
+        while (!go) {
+            if (!options.progress(0, "Laying the plate on each piece"))
+                throw engine::Stopped{};
+            QThread::msleep(1);
+        }
+        return engine::RackAnswer{};
+    });
+    Tree job = testing::sixPinWithHoles(30);
+    job.set("rack", "rack.json");
+    ASSERT_TRUE(jobfile::saveTree(job, in("job.plate.json")));
+    ASSERT_TRUE(window->openFile(in("job.plate.json")));
+    openPage();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !page().progress().ahead().isEmpty(); }, kPatienceMs));
+    EXPECT_TRUE(page().progress().isVisible());
+    EXPECT_TRUE(page().progress().ahead().contains("37 holes"));
+    go = true;
+    ASSERT_TRUE(ranked());
+    EXPECT_TRUE(page().progress().ahead().isEmpty());
+    EXPECT_FALSE(page().progress().isVisible());
 }
 
 TEST_F(RackPageTest, ranks_the_rest_when_one_piece_is_broken_and_says_what_to_mend) {

@@ -11,6 +11,7 @@
 #include "app/gui/widgets/verdict_head.h"
 #include "app/gui/widgets/word_button.h"
 #include "tests/app/gui/support/fake_engine.h"
+#include "tests/support/jobs.h"
 
 #include <cmath>
 #include <fstream>
@@ -197,6 +198,31 @@ TEST_F(WindowTest, shows_a_drag_at_once_and_puts_what_it_came_to_into_the_job) {
     QTest::mouseRelease(&plan, Qt::LeftButton, {}, to);
     EXPECT_DOUBLE_EQ(other.document().job().plate.outline->diameter->mm(), plan.shape().rimDiameter);
     EXPECT_EQ(other.document().undoStack().count(), 1);
+    other.document().undoStack().setClean();
+}
+
+TEST_F(WindowTest, says_how_long_a_check_will_take_while_it_begins_and_not_once_it_is_answered) {
+    std::atomic<bool> go = false;
+    Engine slow;
+    slow.check = [&go](const job::Job& job, const engine::CheckOptions& options) {
+        while (!go) {
+            if (!options.progress(0, "Bending the plate"))
+                throw engine::Stopped{};
+            QThread::msleep(1);
+        }
+        return testing::fakeCheck(job, options);
+    };
+    Window other(slow, {});
+    other.resize(1366, 768);
+    other.document().startNew(testing::sixPinWithHoles(30));
+    other.show();
+    auto* head = other.verdict().findChild<VerdictHead*>();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return head->busyWords().contains("37 holes"); }, kPatienceMs));
+    EXPECT_TRUE(head->isBusy());
+    EXPECT_TRUE(head->busyWords().contains("minutes")) << head->busyWords().toStdString();
+    go = true;
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !other.isChecking() && !head->isBusy(); }, kPatienceMs));
+    EXPECT_FALSE(head->busyWords().contains("37 holes"));
     other.document().undoStack().setClean();
 }
 

@@ -1,5 +1,7 @@
 #include "app/gui/document/checker.h"
 
+#include "tests/support/jobs.h"
+
 #include <atomic>
 #include <gtest/gtest.h>
 #include <QSignalSpy>
@@ -88,8 +90,35 @@ TEST(Checker, tells_of_progress_only_when_the_work_is_slow) {
     answered = false;
     checker.ask({}, 2); // at once this time
     ASSERT_TRUE(QTest::qWaitFor([&] { return answered; }, kPatienceMs));
-    QTest::qWait(Checker::kSlowMs + 50);
+    QTest::qWait(NewestWork::kSlowMs + 50);
     EXPECT_EQ(done, -1);
+}
+
+TEST(Checker, foretells_long_work_before_it_begins) {
+    QString words;
+    std::atomic<bool> go = false, told = false;
+    bool answered = false;
+    Checker checker([&](const job::Job&, const engine::CheckOptions&) {
+        while (!go) // the check stands at its beginning until the words are there
+            std::this_thread::sleep_for(std::chrono::milliseconds(1));
+        return engine::Report{};
+    });
+    QObject::connect(&checker, &Checker::foretold, [&](const QString& w) {
+        words = w;
+        told = true;
+    });
+    QObject::connect(&checker, &Checker::answered, [&] { answered = true; });
+    checker.ask(testing::jobOf(testing::sixPinWithHoles(30)), 1);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return told.load(); }, kPatienceMs));
+    EXPECT_FALSE(answered);
+    EXPECT_TRUE(words.contains("no symmetry and 37 holes")) << words.toStdString();
+    go = true;
+    ASSERT_TRUE(QTest::qWaitFor([&] { return answered; }, kPatienceMs));
+    told = answered = false;
+    checker.ask(testing::jobOf(testing::sampleTree("mill_lane_six_pin")), 2);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return answered; }, kPatienceMs));
+    EXPECT_TRUE(told);
+    EXPECT_EQ(words, "");
 }
 
 TEST(Checker, turns_a_thrown_fault_into_words) {

@@ -259,8 +259,8 @@ TEST_F(JournalTest, finds_old_or_new_job_whole_whenever_the_process_is_killed) {
         ++(inJournal > inFile ? fromJournal : fromFile);
         newest = std::max({newest, inFile, inJournal, done});
     }
-    std::cout << kKills << " kills, " << newest << " edits kept or saved: " << fromFile << " times from the file, "
-              << fromJournal << " times from the journal\n";
+    std::cout << kKills << " kills, " << newest << " edits kept or saved: " << fromFile
+              << " times from the file, " << fromJournal << " times from the journal\n";
     // It did die in the middle of things, both ways.
     EXPECT_GT(newest, kKills);
     EXPECT_GT(fromJournal, 0);
