@@ -3,6 +3,7 @@
 #include "app/engine/check.h"
 #include "app/engine/flange_checks.h"
 #include "app/engine/plate_field.h"
+#include "app/engine/work_estimate.h"
 #include "core/jobfile/read.h"
 #include "core/util/memory.h"
 
@@ -36,6 +37,13 @@ void wholeCheck(benchmark::State& state, const char* name) {
     const job::Job job = sample(name);
     for (auto _ : state)
         benchmark::DoNotOptimize(engine::check(job));
+}
+
+/// What is said before a check costs less than its tenth part.
+void estimate(benchmark::State& state, const char* name) {
+    const job::Job job = sample(name);
+    for (auto _ : state)
+        benchmark::DoNotOptimize(engine::estimateWork(job));
 }
 
 void elasticEdit(benchmark::State& state, bool uneven) {
@@ -78,6 +86,8 @@ BENCHMARK_CAPTURE(setAndFolding, general_plate, true)->Unit(benchmark::kMillisec
 BENCHMARK_CAPTURE(flange, two_jaws, 2)->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(flange, three_jaws, 3)->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(flange, four_jaws_one_slack, 4)->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(estimate, six_pin_disc, "mill_lane_six_pin")->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(estimate, polygon, "mill_lane_three_pin_polygon")->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(wholeCheck, six_pin_disc, "mill_lane_six_pin")->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(wholeCheck, two_pin_bar, "mill_lane_two_pin_bar")->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(wholeCheck, polygon, "mill_lane_three_pin_polygon")->Unit(benchmark::kMillisecond);
