@@ -72,7 +72,8 @@ RackAnswer rankRack(const job::Job& job, const rack::RackReading& rack, const Ra
 job::Job jobOnPiece(const job::Job& job, const rack::Offcut& offcut,
                     const placement::Placement* place = nullptr);
 
-/// The changes to a job file that make the job's plate come from this piece where the answer puts it.
+/// The changes to a job file that make the job's plate come from this piece where the answer puts it; null:
+/// the field goes. What else stands beside those fields stays.
 std::vector<std::pair<std::string, jobfile::Tree>> changesFor(const PieceAnswer& answer,
                                                               const rack::Offcut& offcut);
 

@@ -157,18 +157,22 @@ std::vector<std::pair<std::string, Tree>> changesFor(const PieceAnswer& answer, 
     changes.emplace_back("plate.thickness", inMm(answer.thickness.mm()));
     const Tree* steel = offcut.steelIs == rack::SteelIs::Known ? piece.find("steel") : nullptr;
     changes.emplace_back("plate.steel", steel ? *steel : Tree("unknown scrap"));
-    const Tree* tests = piece.find("tests");
-    changes.emplace_back("plate.tests", tests ? *tests : Tree());
-    Tree under = Tree::object();
-    under["name"] = answer.name;
+    // Key by key: what else the job's groups hold is not ours to drop.
+    for (const char* key : {"tests.file", "tests.bend", "tests.cracks"}) {
+        const Tree* found = piece.at(key);
+        changes.emplace_back(std::string("plate.") + key, found ? *found : Tree());
+    }
+    Tree at, turn;
     if (answer.place) {
-        under["at"] = Tree::List{inMm(answer.place->pose.at.x), inMm(answer.place->pose.at.y)};
+        at = Tree::List{inMm(answer.place->pose.at.x), inMm(answer.place->pose.at.y)};
         const double degrees = units::Angle::fromRadian(answer.place->pose.turn).degree();
-        under["turn"] = jobfile::describe(Tree(std::round(degrees * 1000) / 1000)) + " deg";
+        turn = jobfile::describe(Tree(std::round(degrees * 1000) / 1000)) + " deg";
         if (answer.place->bore)
             changes.emplace_back("plate.bore", inMm(answer.place->boreDiameter));
     }
-    changes.emplace_back("piece", std::move(under));
+    changes.emplace_back("piece.name", answer.name);
+    changes.emplace_back("piece.at", std::move(at));
+    changes.emplace_back("piece.turn", std::move(turn));
     return changes;
 }
 

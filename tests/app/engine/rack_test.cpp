@@ -191,7 +191,9 @@ TEST(AfterCutting, AreaIsConservedAndTheOldRackStands) {
         ASSERT_TRUE(rest.problems.empty()) << name;
         const double cut = shape::signedArea(placement::cutLoop(answer.plate, piece.spacing.kerf));
         // Coordinates are kept to a hundred-thousandth of a millimetre.
-        EXPECT_NEAR(placement::area(rest.stock) + cut + cutting.droppedMm2, 420.0 * 420 - std::numbers::pi * 225, 0.05) << name;
+        EXPECT_NEAR(placement::area(rest.stock) + cut + cutting.droppedMm2,
+                    420.0 * 420 - std::numbers::pi * 225, 0.05)
+            << name;
         EXPECT_GT(cut, shape::signedArea(answer.plate.rim)) << name;
         // And what is left can be laid out again, beside the cut.
         const RackAnswer again = rankRack(job, left);
@@ -237,6 +239,23 @@ TEST(AfterCutting, KeepsThePieceAsTypedAndWhatTheProgramDoesNotKnow) {
         }
         EXPECT_TRUE(rack::readRack(after).refused.empty());
     }
+}
+
+TEST(PieceUnder, TakesThePlaceOfAnotherAndLeavesWhatTheProgramDoesNotKnow) {
+    const rack::RackReading reading =
+        rackOf(plate("piece", "12 mm", "S235", 300, R"(, "tests": {"bend": "bent"})"));
+    Tree tree = testing::sampleTree("mill_lane_six_pin");
+    tree.set("plate.tests.file", "skates");
+    tree.set("plate.tests.tried_by", "the apprentice");
+    tree.set("piece.name", "another");
+    tree.set("piece.at", Tree::List{Tree("1 mm"), Tree("2 mm")});
+    tree.set("piece.chalk", "white");
+    PieceAnswer answer; // nowhere yet
+    answer.name = "piece";
+    for (const auto& [path, value] : changesFor(answer, reading.rack.offcuts[0]))
+        value.isNull() ? (void)tree.erase(path) : tree.set(path, value);
+    EXPECT_EQ(*tree.at("piece"), testing::treeOf(R"({"name": "piece", "chalk": "white"})"));
+    EXPECT_EQ(*tree.at("plate.tests"), testing::treeOf(R"({"tried_by": "the apprentice", "bend": "bent"})"));
 }
 
 TEST(PieceUnder, LiesUnderThePlateWhereTheAnswerPutIt) {
