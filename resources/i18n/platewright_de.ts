@@ -4779,17 +4779,6 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
     </message>
 </context>
 <context>
-    <name>pw::gui::Checker</name>
-    <message>
-        <source>an unknown fault</source>
-        <translation>ein unbekannter Fehler</translation>
-    </message>
-    <message>
-        <source>the check was stopped</source>
-        <translation>die Prüfung wurde abgebrochen</translation>
-    </message>
-</context>
-<context>
     <name>pw::gui::CurveView</name>
     <message>
         <source>Load against bend</source>
@@ -6593,13 +6582,6 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
     </message>
 </context>
 <context>
-    <name>pw::gui::LadderFinder</name>
-    <message>
-        <source>an unknown fault</source>
-        <translation>ein unbekannter Fehler</translation>
-    </message>
-</context>
-<context>
     <name>pw::gui::LadderView</name>
     <message>
         <source>Working out every stock thickness…</source>
@@ -6751,6 +6733,17 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
     <message>
         <source>Open the lower strip</source>
         <translation>Den unteren Streifen aufklappen</translation>
+    </message>
+</context>
+<context>
+    <name>pw::gui::NewestWork</name>
+    <message>
+        <source>the work was stopped</source>
+        <translation>die Arbeit wurde abgebrochen</translation>
+    </message>
+    <message>
+        <source>an unknown fault</source>
+        <translation>ein unbekannter Fehler</translation>
     </message>
 </context>
 <context>
@@ -8083,13 +8076,6 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
     </message>
 </context>
 <context>
-    <name>pw::gui::ProposalFinder</name>
-    <message>
-        <source>an unknown fault</source>
-        <translation>ein unbekannter Fehler</translation>
-    </message>
-</context>
-<context>
     <name>pw::gui::ProposalModel</name>
     <message>
         <source>How the sizes were found</source>
@@ -8326,6 +8312,14 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
         <source>Take the rack used last, %1</source>
         <translation>Das zuletzt benutzte Regal nehmen, %1</translation>
     </message>
+    <message>
+        <source>Ranking the pieces</source>
+        <translation>Stücke werden geordnet</translation>
+    </message>
+    <message>
+        <source>Rank them</source>
+        <translation>Ordnen</translation>
+    </message>
 </context>
 <context>
     <name>pw::gui::RackDocument</name>
@@ -8443,40 +8437,6 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
     <message>
         <source>First of equals:</source>
         <translation>Bei Gleichstand:</translation>
-    </message>
-</context>
-<context>
-    <name>pw::gui::RackProgress</name>
-    <message>
-        <source>Stop</source>
-        <translation>Anhalten</translation>
-    </message>
-    <message>
-        <source>Ranking the pieces</source>
-        <translation>Stücke werden geordnet</translation>
-    </message>
-    <message>
-        <source>%1, %2 %</source>
-        <translation>%1, %2 %</translation>
-    </message>
-    <message>
-        <source>Stop ranking</source>
-        <translation>Ordnen anhalten</translation>
-    </message>
-    <message>
-        <source>Rank them</source>
-        <translation>Ordnen</translation>
-    </message>
-    <message>
-        <source>Rank the pieces</source>
-        <translation>Die Stücke ordnen</translation>
-    </message>
-</context>
-<context>
-    <name>pw::gui::RackRanker</name>
-    <message>
-        <source>an unknown fault</source>
-        <translation>ein unbekannter Fehler</translation>
     </message>
 </context>
 <context>
