@@ -9,6 +9,7 @@ needs_tests=(python3 python3-ezdxf python3-getfem python3-jsonschema poppler-uti
 needs_package=(dpkg-dev lintian mmdebstrap imagemagick)
 needs_fuzz=(clang-14 libclang-rt-14-dev) # tests/run.sh and tests/fuzz
 needs_valgrind=(valgrind)                # tests/valgrind.sh
+needs_coverage=(gcovr)                   # tests/coverage.sh
 
 install_missing() {
   local missing=() package
