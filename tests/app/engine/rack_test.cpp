@@ -3,6 +3,7 @@
 #include "core/jobfile/json.h"
 #include "core/jobfile/read.h"
 #include "core/rack/rack_file.h"
+#include "tests/support/jobs.h"
 
 #include <gtest/gtest.h>
 
@@ -244,7 +245,7 @@ TEST(AfterCutting, KeepsThePieceAsTypedAndWhatTheProgramDoesNotKnow) {
 TEST(PieceUnder, TakesThePlaceOfAnotherAndLeavesWhatTheProgramDoesNotKnow) {
     const rack::RackReading reading =
         rackOf(plate("piece", "12 mm", "S235", 300, R"(, "tests": {"bend": "bent"})"));
-    Tree tree = testing::sampleTree("mill_lane_six_pin");
+    Tree tree = pw::testing::sampleTree("mill_lane_six_pin");
     tree.set("plate.tests.file", "skates");
     tree.set("plate.tests.tried_by", "the apprentice");
     tree.set("piece.name", "another");
@@ -254,8 +255,8 @@ TEST(PieceUnder, TakesThePlaceOfAnotherAndLeavesWhatTheProgramDoesNotKnow) {
     answer.name = "piece";
     for (const auto& [path, value] : changesFor(answer, reading.rack.offcuts[0]))
         value.isNull() ? (void)tree.erase(path) : tree.set(path, value);
-    EXPECT_EQ(*tree.at("piece"), testing::treeOf(R"({"name": "piece", "chalk": "white"})"));
-    EXPECT_EQ(*tree.at("plate.tests"), testing::treeOf(R"({"tried_by": "the apprentice", "bend": "bent"})"));
+    EXPECT_EQ(*tree.at("piece"), pw::testing::treeOf(R"({"name": "piece", "chalk": "white"})"));
+    EXPECT_EQ(*tree.at("plate.tests"), pw::testing::treeOf(R"({"tried_by": "the apprentice", "bend": "bent"})"));
 }
 
 TEST(PieceUnder, LiesUnderThePlateWhereTheAnswerPutIt) {
