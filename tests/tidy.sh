@@ -6,5 +6,6 @@ cd "$(dirname "${BASH_SOURCE[0]}")/.."
 source app/needs.sh
 install_missing "${needs_build[@]}" clang-tidy
 cmake --preset release >/dev/null
-find "${@:-core}" ${1:+} $([ $# -eq 0 ] && echo geometry app) -name '*.cpp' -print0 |
+[ $# -gt 0 ] || set -- core geometry app
+find "$@" -name '*.cpp' -print0 |
   xargs -0 -n 4 -P 2 clang-tidy --quiet -p build/release --extra-arg=-Wno-unknown-warning-option
