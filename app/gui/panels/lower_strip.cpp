@@ -84,7 +84,7 @@ void LowerStrip::jobChanged() {
     m_finder->overtake(question());
 }
 
-void LowerStrip::setReport(const std::shared_ptr<const engine::Report>& report) {
+void LowerStrip::setReport(std::shared_ptr<const engine::Report> report) {
     m_section->setReport(report);
     m_curve->setReport(report);
     if (!report)

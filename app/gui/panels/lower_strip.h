@@ -27,7 +27,7 @@ public:
 
     void setUnits(units::System system);
     /// The answer for the job as it is now. The ladder is looked for once the verdict is there.
-    void setReport(const std::shared_ptr<const engine::Report>& report);
+    void setReport(std::shared_ptr<const engine::Report> report);
     /// The pieces there are, for the ladder to mark their thicknesses; null: none.
     void setRack(std::shared_ptr<const rack::RackReading> rack);
     /// Bent asks for the load, any other view for the section.
