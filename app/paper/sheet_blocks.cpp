@@ -11,7 +11,6 @@
 
 namespace pw::paper {
 
-using shape::Box;
 using shape::Point;
 using units::Length;
 
