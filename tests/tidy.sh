@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# clang-tidy over the code (.clang-tidy says what is on, and why the rest is off). Half an hour on two cores, so not part of
+# clang-tidy over the code (.clang-tidy says what is on, and why the rest is off). An hour on two cores, so not part of
 # run.sh; see the release checklist in DEVELOPERS.md. Usage: bash tests/tidy.sh [FOLDER...], all rooms by default.
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")/.."
