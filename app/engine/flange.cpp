@@ -167,7 +167,7 @@ public:
                               moved(next->rootRadial, field.rootRadial)});
                 next->settled = next->errorPercent <= m_options.settledPercent;
             }
-            field = std::move(*next);
+            field = *next;
             if (level == 0)
                 m_first = model;
             if (field.settled)

@@ -15,7 +15,6 @@ namespace pw::engine {
 namespace {
 
 using job::Job;
-using units::Force;
 using units::Length;
 using units::System;
 using Put = std::function<void(Job&, const std::string&)>;

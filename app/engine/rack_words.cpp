@@ -62,7 +62,7 @@ Tree pieceTree(const PieceAnswer& piece) {
     return t;
 }
 
-std::string padded(std::string text, std::size_t width) {
+std::string padded(const std::string& text, std::size_t width) {
     // Counted in letters, not bytes.
     std::size_t letters = 0;
     for (const char c : text)

@@ -33,7 +33,7 @@ shape::Region ring(double outside, double inside) {
     return {shape::circleLoop({}, outside / 2), {{shape::circleLoop({}, inside / 2), shape::Part::Bore, 0}}};
 }
 
-std::string withNote(std::string name, bool given) {
+std::string withNote(const std::string& name, bool given) {
     return given ? name : name + " (usual size)";
 }
 

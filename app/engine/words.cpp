@@ -40,7 +40,7 @@ std::string wrapped(const std::string& head, const std::string& text) {
     return out + line + "\n";
 }
 
-std::string padded(std::string text, std::size_t width) {
+std::string padded(const std::string& text, std::size_t width) {
     const std::size_t have = columns(text);
     return have < width ? text + std::string(width - have, ' ') : text;
 }

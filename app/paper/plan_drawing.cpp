@@ -475,7 +475,8 @@ void PlanDrawing::paintNames(Ink& ink) {
         Point best;
         for (const double gap : {0.8, 2.2, 4.0, 6.5, 9.5, 13.0})
             for (int k = 0; k < 24; ++k) {
-                const double angle = outward + (k % 2 ? -1 : 1) * ((k + 1) / 2) * std::numbers::pi / 12;
+                const int steps = (k % 2 ? -1 : 1) * ((k + 1) / 2); // 0, -1, 1, -2, 2, ...
+                const double angle = outward + steps * std::numbers::pi / 12;
                 const Point way = shape::polar(1, angle);
                 const Point at = c + (r + gap + std::abs(way.x) * half.x + std::abs(way.y) * half.y) * way;
                 const Box box{at - half, at + half};

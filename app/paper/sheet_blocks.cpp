@@ -11,7 +11,6 @@
 
 namespace pw::paper {
 
-using shape::Box;
 using shape::Point;
 using units::Length;
 
@@ -28,7 +27,7 @@ struct Cell {
     bool bold = false;
 };
 
-Row tableRow(std::vector<Cell> cells, double wide, bool line, double pitch = kPitch) {
+Row tableRow(const std::vector<Cell>& cells, double wide, bool line, double pitch = kPitch) {
     return {pitch, [=](Ink& ink, Point at) {
                 for (const Cell& cell : cells)
                     ink.text({at.x + cell.x, at.y + 0.74 * pitch}, cell.words, kSmall, cell.bold, cell.side);

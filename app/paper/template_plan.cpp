@@ -303,7 +303,8 @@ std::vector<Label> placeLabels(const TemplatePlan& plan, const Tiling& tiling) {
         for (const double gap : {1.5, 4.0, 7.0, 11.0, 16.0})
             for (int i = 0; i < kDirections; ++i) {
                 // Beside the ray first, turning away from it to both hands.
-                const double turn = (i % 2 ? -1 : 1) * (i / 2 + 0.5) * 2 * std::numbers::pi / kDirections;
+                const int off = i / 2;
+                const double turn = (i % 2 ? -1 : 1) * (off + 0.5) * 2 * std::numbers::pi / kDirections;
                 const Point way = shape::polar(1, out + std::numbers::pi + turn);
                 const Point half{box.width() / 2 + gap + label.halfWidth,
                                  box.height() / 2 + gap + label.halfHeight};

@@ -63,7 +63,7 @@ private:
     std::string show(Q value) const {
         return units::show(value, m_job.preferred);
     }
-    void assume(std::string text) { m_out.assumptions.push_back(say("hub: %1", {text})); }
+    void assume(const std::string& text) { m_out.assumptions.push_back(say("hub: %1", {text})); }
     void remark(std::string text) { m_out.remarks.push_back(std::move(text)); }
     void miss(const std::string& key, std::string text) {
         m_out.missing.push_back({"hub." + std::string(key), std::move(text)});

@@ -134,7 +134,7 @@ ElementGeometry elementGeometry(const ElementNodes& nodes, const std::array<doub
     // Tied values of the covariant shear strain grad w - beta, as rows over the 20 unknowns.
     TieMatrix ties = TieMatrix::Zero();
     const auto addTie = [&](int row, const ShapeFunctions& n, const RotationFunctions& f,
-                            Eigen::RowVector2d direction, double weight) {
+                            const Eigen::RowVector2d& direction, double weight) {
         const Eigen::RowVector2d tangent = direction * (n.slope * nodes.transpose());
         const Eigen::Matrix<double, 1, 6> slopeW = direction * n.slope;
         for (int k = 0; k < 6; ++k)

@@ -22,7 +22,7 @@ template<class Self>
 class Quantity {
 public:
     constexpr Quantity() = default;
-    constexpr auto operator<=>(const Quantity&) const = default;
+    constexpr auto operator<=>(const Quantity&) const = default; // NOLINT(modernize-use-nullptr): none here
 
     friend constexpr Self operator+(Self a, Self b) { return Self(a.m_base + b.m_base); }
     friend constexpr Self operator-(Self a, Self b) { return Self(a.m_base - b.m_base); }

@@ -79,7 +79,7 @@ double along(const Side& side, Point p) {
     return angle < -pi / 2 || (angle < 0 && std::abs(side.sweep()) > pi) ? angle + 2 * pi : angle;
 }
 
-void cutAt(const Piece& piece, std::vector<Point> points, double snap, std::vector<Piece>& out) {
+void cutAt(const Piece& piece, const std::vector<Point>& points, double snap, std::vector<Piece>& out) {
     const Side& side = piece.side;
     std::vector<std::pair<double, Point>> stops;
     for (const Point& p : points)

@@ -9,7 +9,7 @@ namespace pw::placement {
 
 namespace {
 
-shape::Loop counterClockwise(shape::Loop loop) {
+shape::Loop counterClockwise(const shape::Loop& loop) {
     return shape::signedArea(loop) < 0 ? shape::reversed(loop) : loop;
 }
 

@@ -50,6 +50,7 @@ util::Problems Document::problemsIn(const jobfile::Tree& tree) const {
     return jobfile::readJob(tree).problems;
 }
 
+// NOLINTNEXTLINE(performance-unnecessary-value-param): handed over as it is to recover(), which keeps it
 void Document::startNew(jobfile::Tree tree) {
     undoStack().clear();
     m_path.clear();

@@ -13,7 +13,7 @@ namespace pw::gui {
 
 using jobfile::Tree;
 
-WordButton* FiguresPanel::actionButton(const RowAction& action, ActionPlace place) {
+WordButton* FiguresPanel::actionButton(const RowAction& action, const ActionPlace& place) {
     auto* button = new WordButton(action.words, WordButton::Style::Link);
     button->setAccessibleName(action.spoken);
     button->setEnabled(static_cast<bool>(action.make));

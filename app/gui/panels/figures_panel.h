@@ -72,7 +72,7 @@ private:
         const RowAction* in(const std::vector<PartList>& lists) const;
     };
     void buildRow(FieldFlow& flow, const PartRow& row, std::size_t list);
-    WordButton* actionButton(const RowAction& action, ActionPlace place);
+    WordButton* actionButton(const RowAction& action, const ActionPlace& place);
     bool isUnfolded(const PartList& list) const;
     void refreshLists();
     void lightRow();

@@ -63,7 +63,7 @@ QRectF drawLegend(QPainter& painter, const QRectF& area, const ScaleLegend& lege
         fillHatch(painter, QRectF(box.left(), box.top(), wide, markY - box.top()));
     painter.setPen(c.ink);
     for (int i = 0; i < words.size(); ++i) {
-        const double y = box.bottom() - bar * i / (kScaleBands / 2);
+        const double y = box.bottom() - 2 * i * band; // a figure at every second band
         drawLine(painter, QRectF(box.right() + look.pxF(8), y - look.pxF(10), figures + 1, look.pxF(20)),
                  Qt::AlignLeft, words[i], false);
     }

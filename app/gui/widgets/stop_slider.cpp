@@ -124,7 +124,7 @@ void StopSlider::keyPressEvent(QKeyEvent* event) {
         break;
     }
     default:
-        QWidget::keyPressEvent(event);
+        QSlider::keyPressEvent(event);
     }
 }
 
