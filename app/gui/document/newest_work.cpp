@@ -4,6 +4,7 @@
 
 #include <exception>
 #include <QMetaObject>
+#include <QPointer>
 #include <utility>
 
 namespace pw::gui {
@@ -21,7 +22,6 @@ void NewestWork::Beside::foretell(const engine::WorkEstimate& estimate) const {
 }
 
 NewestWork::NewestWork(QObject* parent) : QObject(parent) {
-    m_pool.setMaxThreadCount(1);
     m_rest.setSingleShot(true);
     connect(&m_rest, &QTimer::timeout, this, &NewestWork::start);
     m_slowTimer.setSingleShot(true);
@@ -35,7 +35,8 @@ NewestWork::NewestWork(QObject* parent) : QObject(parent) {
 NewestWork::~NewestWork() {
     if (m_stop)
         m_stop->store(true);
-    m_pool.waitForDone();
+    if (m_thread.joinable())
+        m_thread.join();
 }
 
 void NewestWork::ask(Work work, int restMs) {
@@ -74,17 +75,16 @@ void NewestWork::start() {
     m_done = 0;
     m_what.clear();
     m_stop = std::make_shared<std::atomic<bool>>(false);
-    m_pool.start([this, work = std::exchange(m_waiting, {}), stop = m_stop] {
+    if (m_thread.joinable())
+        m_thread.join(); // its last word is there, so it has nothing left to do
+    m_thread = std::thread([this, work = std::exchange(m_waiting, {}), stop = m_stop] {
         Beside beside;
         beside.m_work = this;
         beside.tell = [this, stop](Then then) {
-            QMetaObject::invokeMethod(
-                this,
-                [stop, then = std::move(then)] {
-                    if (!stop->load())
-                        then();
-                },
-                Qt::QueuedConnection);
+            post([stop, then = std::move(then)] {
+                if (!stop->load())
+                    then();
+            });
         };
         auto told = std::make_shared<std::atomic<int>>(-1); // the engine works with several threads
         beside.progress = [this, stop, told, tell = beside.tell](double done, std::string_view what) {
@@ -113,9 +113,31 @@ void NewestWork::start() {
         } catch (...) {
             error = tr("an unknown fault");
         }
-        QMetaObject::invokeMethod(
-            this, [this, then, error] { finish(then, error); }, Qt::QueuedConnection);
+        post([this, then, error] { finish(then, error); });
     });
+}
+
+void NewestWork::post(Then then) {
+    {
+        const std::lock_guard lock(m_posting);
+        m_posted.push_back(std::move(then));
+    }
+    QMetaObject::invokeMethod(this, "takePosted", Qt::QueuedConnection);
+}
+
+void NewestWork::takePosted() {
+    const QPointer<NewestWork> alive(this); // what is run may throw us away, or wait in a loop of its own
+    while (alive) {
+        Then next;
+        {
+            const std::lock_guard lock(m_posting);
+            if (m_posted.empty())
+                return;
+            next = std::move(m_posted.front());
+            m_posted.pop_front();
+        }
+        next();
+    }
 }
 
 void NewestWork::finish(const Then& then, const QString& error) {

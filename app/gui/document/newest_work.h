@@ -3,13 +3,15 @@
 #include "app/engine/work_estimate.h"
 
 #include <atomic>
+#include <deque>
 #include <functional>
 #include <memory>
+#include <mutex>
 #include <QObject>
 #include <QString>
-#include <QThreadPool>
 #include <QTimer>
 #include <string_view>
+#include <thread>
 
 namespace pw::gui {
 
@@ -65,8 +67,14 @@ Q_SIGNALS:
 private:
     void start();
     void finish(const Then& then, const QString& error);
+    /// From any thread: `then` runs in the window's.
+    void post(Then then);
+    Q_INVOKABLE void takePosted();
 
-    QThreadPool m_pool;
+    // Handed over by the standard library's means, both ways: the thread sanitizer sees those, and not Qt's.
+    std::thread m_thread;
+    std::mutex m_posting;
+    std::deque<Then> m_posted;
     QTimer m_rest, m_slowTimer;
     std::shared_ptr<std::atomic<bool>> m_stop;
     bool m_running = false, m_isSlow = false;
