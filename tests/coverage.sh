@@ -10,8 +10,15 @@ export QT_QPA_PLATFORM=offscreen
 cmake --preset coverage -DPW_WARNINGS_FAIL=ON >/dev/null
 cmake --build --preset coverage
 find build/coverage -name '*.gcda' -delete
+export GTEST_TOTAL_SHARDS=2
 for layer in core geometry engine; do
-  "build/coverage/tests/${layer}_tests" --gtest_brief=1 --gtest_filter='-*ManyDesigns*:*RandomDesigns*:*RandomJobs*'
+  halves=()
+  for half in 0 1; do
+    GTEST_SHARD_INDEX=$half "build/coverage/tests/${layer}_tests" --gtest_brief=1 \
+      --gtest_filter='-*ManyDesigns*:*RandomDesigns*:*RandomJobs*' &
+    halves+=($!)
+  done
+  for half in "${halves[@]}"; do wait "$half"; done
 done
 gcovr -j 2 --root . --object-directory build/coverage --filter 'core/' --filter 'geometry/' --filter 'app/engine/' \
   --exclude-unreachable-branches --exclude-throw-branches \
