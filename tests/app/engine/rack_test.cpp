@@ -246,6 +246,7 @@ TEST(PieceUnder, TakesThePlaceOfAnotherAndLeavesWhatTheProgramDoesNotKnow) {
     const rack::RackReading reading =
         rackOf(plate("piece", "12 mm", "S235", 300, R"(, "tests": {"bend": "bent"})"));
     Tree tree = pw::testing::sampleTree("mill_lane_six_pin");
+    tree.erase("plate.tests");
     tree.set("plate.tests.file", "skates");
     tree.set("plate.tests.tried_by", "the apprentice");
     tree.set("piece.name", "another");
