@@ -134,7 +134,7 @@ for _ in $(seq 60); do
 done
 [[ $title == "$wanted" ]] && echo "  ok  double click: the window \"$title\" comes up" || fail "double click: no window, \"$title\""
 [ -n "$window" ] && hold 'it is known to the desktop by its entry' as "xprop -id $window WM_CLASS | grep -q '\"platewright\"'"
-[ -n "$window" ] && hold 'it has an icon' as "xprop -id $window -len 40 _NET_WM_ICON | grep -q Icon"
+[ -n "$window" ] && hold 'it has an icon' as "xprop -id $window _NET_WM_ICON | grep -c Icon >/dev/null" # read to its end: cut short it names none
 sleep 4
 cp /test/screen/Xvfb_screen0 /test/window.xwd
 pids=$(pgrep -u worker -x platewright || true)
