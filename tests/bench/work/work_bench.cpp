@@ -71,11 +71,14 @@ job::Job withHoles(int count, double across) {
 int main(int argc, char** argv) {
     std::printf("%-28s %7s %4s %5s %9s %9s %6s  %7s %7s   %s\n", "plate", "unknown", "1/", "holes",
                 "foretold", "took", "ratio", "MB", "MB so far", "asking");
-    if (argc > 1) {
-        for (int i = 1; i < argc; ++i)
-            row(fs::path(argv[i]).filename().string(), testing::jobOf(*jobfile::loadTree(argv[i])));
-        return 0;
+    for (int i = 1; i < argc; ++i) {
+        const auto tree = jobfile::loadTree(argv[i]);
+        if (!tree)
+            return std::fprintf(stderr, "%s\n", util::toText(tree.problem()).c_str()), 2;
+        row(fs::path(argv[i]).filename().string(), testing::jobOf(*tree));
     }
+    if (argc > 1)
+        return 0;
     for (const auto& entry : fs::directory_iterator(PW_SAMPLES))
         if (entry.path().string().ends_with(".plate.json"))
             row(entry.path().stem().stem().string(), testing::jobOf(*jobfile::loadTree(entry.path())));
