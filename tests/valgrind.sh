@@ -9,7 +9,7 @@ install_missing "${needs_valgrind[@]}"
 program=${1:-}
 if [ -z "$program" ]; then
   install_missing "${needs_build[@]}"
-  cmake --preset dev -DPW_BENCH=OFF >/dev/null
+  cmake --preset dev -DPW_BENCH=OFF -DPW_VALGRIND=ON >/dev/null
   cmake --build --preset dev --target platewright pw_step
   program=build/dev/app/cli/platewright
 fi
