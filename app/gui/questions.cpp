@@ -1,6 +1,7 @@
 #include "app/gui/questions.h"
 
 #include "app/gui/settings/settings.h"
+#include "app/gui/widgets/look.h"
 #include "app/gui/window.h"
 
 #include <QCoreApplication>
@@ -17,6 +18,7 @@ Questions::Unsaved askUnsaved(QWidget* parent, const QString& name) {
     QMessageBox box(QMessageBox::NoIcon, Window::tr("Not saved"),
                     Window::tr("%1 has changes that are not saved.").arg(name), QMessageBox::NoButton,
                     parent);
+    dress(box);
     box.setTextFormat(Qt::PlainText); // a file's name is no HTML
     auto* save = box.addButton(Window::tr("Save"), QMessageBox::AcceptRole);
     auto* discard = box.addButton(Window::tr("Throw the changes away"), QMessageBox::DestructiveRole);
@@ -31,6 +33,7 @@ Questions::Unsaved askUnsaved(QWidget* parent, const QString& name) {
 
 bool askReally(QWidget* parent, const QString& title, const QString& words, const QString& yes) {
     QMessageBox box(QMessageBox::NoIcon, title, words, QMessageBox::NoButton, parent);
+    dress(box);
     box.setTextFormat(Qt::PlainText);
     auto* go = box.addButton(yes, QMessageBox::AcceptRole);
     auto* stay = box.addButton(Window::tr("Do not write"), QMessageBox::RejectRole);

@@ -48,12 +48,9 @@ using jobfile::Tree;
 
 namespace {
 
-/// Menus are windows of their own and take nothing over from the one they belong to.
 void dressMenus(QWidget& window) {
-    for (auto* menu : window.findChildren<QMenu*>()) {
-        menu->setPalette(Look::now().colours().forQt());
-        menu->setFont(Look::now().font(Type::Button));
-    }
+    for (auto* menu : window.findChildren<QMenu*>())
+        dress(*menu);
 }
 
 } // namespace

@@ -55,6 +55,7 @@ void Document::startNew(jobfile::Tree tree) {
     undoStack().clear();
     m_path.clear();
     m_onDisk.clear();
+    Q_EMIT replaced();
     setTree(tree);
     Q_EMIT fileChanged();
 }
@@ -68,6 +69,7 @@ util::Status Document::open(const std::filesystem::path& file) {
     undoStack().clear();
     m_path = file;
     m_onDisk = text ? *text : std::string();
+    Q_EMIT replaced();
     setTree(*loaded);
     Q_EMIT fileChanged();
     return util::Done{};
@@ -96,6 +98,7 @@ util::Status Document::revert() {
     if (!loaded)
         return loaded.problem();
     m_onDisk = text ? *text : std::string();
+    Q_EMIT replaced();
     replace(std::move(*loaded), tr("Back to what is saved"));
     undoStack().setClean();
     Q_EMIT fileChanged();
@@ -110,6 +113,7 @@ void Document::recover(jobfile::Tree tree, const std::filesystem::path& file) {
     undoStack().clear();
     m_path = file;
     m_onDisk.clear();
+    Q_EMIT replaced();
     setTree(tree);
     undoStack().resetClean();
     Q_EMIT fileChanged();

@@ -62,6 +62,7 @@ util::Status RackDocument::open() {
     m_openedText = m_onDisk = text ? *text : std::string();
     m_opened = *loaded;
     m_taking = true;
+    Q_EMIT replaced();
     setTree(*loaded);
     m_taking = false;
     return util::Done{};

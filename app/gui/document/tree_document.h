@@ -51,6 +51,9 @@ public:
 
 Q_SIGNALS:
     void changed();
+    /// Another tree altogether is on its way: what was typed into boxes and not taken yet belonged to this
+    /// one.
+    void replaced();
 
 protected:
     /// The tree is another one now.

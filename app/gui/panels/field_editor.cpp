@@ -45,6 +45,7 @@ FieldEditor::FieldEditor(TreeDocument& document, Field field, FieldFlow& flow, Q
         m_box->setValue(value.isEmpty() ? old : value, true);
         show();
     });
+    connect(&m_document, &TreeDocument::replaced, this, &FieldEditor::forget);
     m_flow.addField(m_box, m_field.wide);
 }
 
@@ -62,35 +63,67 @@ void FieldEditor::put(const Tree& value, int gesture) {
     m_document.replace(m_field.with(m_document.tree(), value), m_field.label, m_field.path, gesture);
 }
 
-void FieldEditor::take(const QString& text, bool final) {
+util::Result<Tree> FieldEditor::understood(const QString& text) const {
     // A word of the list was typed: its value in the file is what counts.
     QString words = text;
     for (const auto& [value, shown] : m_field.choices)
         if (shown.compare(text.trimmed(), Qt::CaseInsensitive) == 0)
             words = value;
     auto value = typedValue(words, m_field, m_units, QLocale());
-    m_trouble.clear();
-    if (!value) {
-        m_trouble = QString::fromStdString(value.problem().message);
-    } else {
-        const Tree now = m_field.valueIn(m_document.tree());
-        // Left as it was shown: keep what was typed then, to the letter.
-        const bool untouched = !now.isNull() && shownText(&now, m_field, QLocale()) == words;
-        if (value->isNull() && m_field.keep) {
-            m_trouble = tr("A figure belongs here. To take the whole thing out, use the word Remove.");
-        } else if (!(now == *value) && !untouched) {
-            const auto objection =
-                m_document.objectionTo(m_field.with(m_document.tree(), *value), m_field.path);
-            if (objection && !value->isNull())
-                m_trouble = *objection;
-            else
-                put(*value, m_gesture);
-        }
-    }
+    if (!value)
+        return value.problem();
+    Tree now = m_field.valueIn(m_document.tree());
+    // Left as it was shown: keep what was typed then, to the letter.
+    if (!now.isNull() && shownText(&now, m_field, QLocale()) == words)
+        return now;
+    if (value->isNull() && m_field.keep)
+        return util::Problem{
+            m_field.path,
+            tr("A figure belongs here. To take the whole thing out, use the word Remove.").toStdString()};
+    if (!value->isNull() && !(now == *value))
+        if (const auto objection =
+                m_document.objectionTo(m_field.with(m_document.tree(), *value), m_field.path))
+            return util::Problem{m_field.path, objection->toStdString()};
+    return value;
+}
+
+QString FieldEditor::whyUntaken() const {
+    const auto value = understood(m_box->value());
+    return value ? tr("Not taken yet. Press Enter in the box to use it.")
+                 : QString::fromStdString(value.problem().message);
+}
+
+void FieldEditor::take(const QString& text, bool final) {
+    const auto value = understood(text);
+    m_trouble = value ? QString() : QString::fromStdString(value.problem().message);
+    if (value && !(*value == m_field.valueIn(m_document.tree())))
+        put(*value, m_gesture);
     m_troubleRevision = m_document.revision();
+    m_countedInstead = m_field.valueIn(m_document.tree());
     if (final && m_trouble.isEmpty())
         m_box->setValue(shownValue(), true);
+    else if (final)
+        m_box->keepTyped(text);
     show();
+}
+
+QString FieldEditor::untaken() const {
+    const bool counts = !m_trouble.isEmpty() && m_field.valueIn(m_document.tree()) == m_countedInstead;
+    return counts ? m_box->value() : QString();
+}
+
+void FieldEditor::putBack(const QString& text) {
+    m_box->setValue(shownValue(), true); // what Escape goes back to
+    m_box->keepTyped(text);
+    m_trouble = whyUntaken();
+    m_troubleRevision = m_document.revision();
+    m_countedInstead = m_field.valueIn(m_document.tree());
+    show();
+}
+
+void FieldEditor::forget() {
+    m_trouble.clear();
+    m_box->setValue(shownValue(), true);
 }
 
 QString FieldEditor::shownValue() const {
@@ -100,10 +133,15 @@ QString FieldEditor::shownValue() const {
 
 void FieldEditor::refresh(const engine::Report* report) {
     m_report = report;
-    // An edit elsewhere (undo, a drag on the plan) does not throw away what is being typed, but an undo of
+    // An edit elsewhere (undo, a drag on the plan) does not throw away what was typed, but an edit or undo of
     // this very figure does: the box shows what counts.
-    if (!m_trouble.isEmpty() && m_troubleRevision != m_document.revision() && !m_box->isActive())
-        m_trouble.clear();
+    if (!m_trouble.isEmpty() && m_troubleRevision != m_document.revision() && !m_box->isActive()) {
+        m_troubleRevision = m_document.revision();
+        if (m_field.valueIn(m_document.tree()) == m_countedInstead)
+            m_trouble = whyUntaken();
+        else
+            forget();
+    }
     if (m_trouble.isEmpty())
         m_box->setValue(shownValue());
     show();

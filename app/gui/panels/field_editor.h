@@ -30,6 +30,11 @@ public:
     /// The same field, with other choices or another remark; shown at the next refresh().
     void reword(Field field);
     void focus();
+    /// What was typed and is not in the document, as it was not understood or does not go with the rest.
+    /// Empty when the document has another figure since.
+    QString untaken() const;
+    /// Puts such a text into a new box for the same figure.
+    void putBack(const QString& text);
 
     static bool isNeeded(const Field& field, const TreeDocument& document, const engine::Report* report,
                          QString* how);
@@ -39,7 +44,13 @@ Q_SIGNALS:
     void exited(FieldEditor* editor);
 
 private:
+    /// The text as a value for the document; the problem when it is not understood or does not go with the
+    /// rest.
+    util::Result<jobfile::Tree> understood(const QString& text) const;
+    /// Why what stands in the box is not in the document, though it was left.
+    QString whyUntaken() const;
     void take(const QString& text, bool final);
+    void forget();
     void put(const jobfile::Tree& value, int gesture);
     QString shownValue() const;
     void show();
@@ -52,6 +63,7 @@ private:
     int m_gesture = 0;
     QString m_trouble; ///< why what stands in the box is not in the document
     quint64 m_troubleRevision = 0;
+    jobfile::Tree m_countedInstead; ///< what the document had when that was found
     const engine::Report* m_report = nullptr;
 };
 

@@ -73,6 +73,7 @@ FiguresPanel::FiguresPanel(Document& document, QWidget* parent)
     }
     column->addStretch(1);
     connect(&m_document, &Document::changed, this, &FiguresPanel::refresh);
+    connect(&m_document, &Document::replaced, this, [this] { m_untaken.clear(); });
     connect(&m_document, &Document::fileChanged, this,
             [this] { m_wantsTotal = m_wantsTotal && m_document.isChanged(); });
     connect(&Look::now(), &Look::changed, this, [this] {
@@ -181,7 +182,25 @@ void FiguresPanel::openGroup(const std::string& id) {
         });
 }
 
+std::vector<std::size_t> FiguresPanel::rowsAlong(const std::string& path) const {
+    std::vector<std::size_t> rows;
+    for (std::size_t at = path.find('['); at != std::string::npos; at = path.find('[', at + 1))
+        rows.push_back(rowCount(m_document.tree(), path.substr(0, at)));
+    return rows;
+}
+
+void FiguresPanel::keepUntaken() {
+    for (const auto* editor : m_editors) {
+        const std::string& path = editor->field().path;
+        if (const QString text = editor->untaken(); !text.isEmpty())
+            m_untaken[path] = {m_built, m_rows[path], text};
+    }
+    // Rows are added at the end. Where one was taken out, nobody knows whether it is the same row.
+    std::erase_if(m_untaken, [&](const auto& kept) { return rowsAlong(kept.first) < kept.second.rows; });
+}
+
 void FiguresPanel::rebuild() {
+    keepUntaken();
     m_signature = signature();
     for (auto* editor : m_editors)
         editor->deleteLater();
@@ -200,6 +219,16 @@ void FiguresPanel::rebuild() {
         group.body->setVisible(open && specs[i].applies);
     }
     buildOpenGroup();
+    m_built = m_open;
+    m_rows.clear();
+    for (auto* editor : m_editors) {
+        const std::string& path = editor->field().path;
+        m_rows[path] = rowsAlong(path);
+        if (const auto kept = m_untaken.find(path); kept != m_untaken.end()) {
+            editor->putBack(kept->second.text);
+            m_untaken.erase(kept);
+        }
+    }
     refresh();
 }
 
@@ -371,6 +400,8 @@ void FiguresPanel::refresh() {
         }
         if (group.id == "load" && !isPull(tree) && !tree.at("load.total"))
             needs = needs || m_document.problemAt("springs") || m_document.job().springs.empty();
+        for (const auto& [path, kept] : m_untaken)
+            needs = needs || kept.group == group.id;
         group.header->setNeeds(needs);
     }
 }

@@ -78,6 +78,10 @@ private:
     void lightRow();
     FieldEditor* addField(FieldFlow& flow, Field field);
     std::string signature() const;
+    /// Sets aside what stands in the open boxes and is not in the job, until their boxes are there again.
+    void keepUntaken();
+    /// How many rows every list has that the path leads through: which row "springs[1]" is hangs on it.
+    std::vector<std::size_t> rowsAlong(const std::string& path) const;
     void enter(FieldEditor* editor);
     void exit(FieldEditor* editor);
     void removeAt(const std::string& path, const QString& label);
@@ -93,6 +97,14 @@ private:
     std::string m_open = "stations";
     std::vector<FieldEditor*> m_editors;
     std::string m_signature;
+    struct Untaken {
+        std::string group;
+        std::vector<std::size_t> rows; ///< rowsAlong() its path when its box was built
+        QString text;
+    };
+    std::map<std::string, Untaken> m_untaken;               ///< by field, of boxes that are not there now
+    std::string m_built;                                    ///< the group whose boxes there are
+    std::map<std::string, std::vector<std::size_t>> m_rows; ///< rowsAlong() of every box, when it was built
     bool m_wantsTotal = false; ///< "known total" was chosen and no figure typed yet
     std::map<std::string, bool> m_moreOpen;
     std::string m_openRow; ///< of the lists in the open group

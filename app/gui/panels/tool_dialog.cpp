@@ -55,6 +55,7 @@ ToolDialog::ToolDialog(const Document& part, units::System system, ToolFunction 
       }),
       m_flow(new FieldFlow), m_head(new VerdictHead(this)), m_remarks(new TextBlock(Type::Sentence)) {
     setWindowTitle(tr("Try a tool you have"));
+    dress(*this);
     const Look& look = Look::now();
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, look.px(12));

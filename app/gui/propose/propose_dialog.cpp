@@ -29,7 +29,7 @@ ProposeDialog::ProposeDialog(Document& document, units::System system, ProposeFu
       m_take(new WordButton(tr("Take this one"), WordButton::Style::Boxed, this)),
       m_close(new WordButton(tr("Close"), WordButton::Style::Boxed, this)) {
     setWindowTitle(tr("Propose a plate"));
-    setPalette(Look::now().colours().forQt()); // a window of its own takes nothing over
+    dress(*this);
     const Look& look = Look::now();
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, look.px(12), 0, look.px(12));

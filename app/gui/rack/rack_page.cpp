@@ -129,7 +129,7 @@ QStringList RackPage::preferWords() {
 
 void RackPage::openPreferMenu() {
     QMenu menu(this);
-    menu.setFont(Look::now().font(Type::Button));
+    dress(menu);
     const QStringList words = preferWords();
     for (int i = 0; i < words.size(); ++i) {
         QAction* action = menu.addAction(words[i]);

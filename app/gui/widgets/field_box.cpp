@@ -129,6 +129,15 @@ void FieldBox::setValue(const QString& value, bool force) {
     update();
 }
 
+void FieldBox::keepTyped(const QString& text) {
+    if (!m_edit)
+        return;
+    if (m_edit->text() != text)
+        m_edit->setText(text);
+    m_dirty = true;
+    update();
+}
+
 QString FieldBox::value() const {
     return m_edit ? m_edit->text() : m_value;
 }
@@ -214,7 +223,7 @@ void FieldBox::resizeEvent(QResizeEvent*) {
 
 void FieldBox::openMenu() {
     QMenu menu(this);
-    menu.setFont(Look::now().font(Type::Button));
+    dress(menu);
     for (const auto& [value, words] : m_choices) {
         QAction* action = menu.addAction(words);
         action->setData(value);

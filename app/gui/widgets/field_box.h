@@ -39,6 +39,9 @@ public:
     /// The value as the box shows it (for a choice: the value of one). The text of a box that is being typed
     /// in is left alone unless `force`.
     void setValue(const QString& value, bool force = false);
+    /// The text as if it had just been typed: it stays until it is taken (leaving the box offers it again) or
+    /// Escape.
+    void keepTyped(const QString& text);
     QString value() const;
     void setEcho(const QString& echo);
     void setState(FieldState state);

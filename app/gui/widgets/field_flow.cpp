@@ -38,8 +38,10 @@ void FieldFlow::clear() {
         item.widget->blockSignals(true);
         item.widget->hide();
         item.widget->deleteLater();
-        if (item.note)
+        if (item.note) {
+            item.note->hide();
             item.note->deleteLater();
+        }
     }
     m_items.clear();
     relayout();
@@ -64,8 +66,10 @@ QString FieldFlow::noteOf(const FieldBox* field) const {
 }
 
 void FieldFlow::openCard(FieldBox* field, MeasureCard* card) {
-    if (m_card && m_card != card)
+    if (m_card && m_card != card) {
+        m_card->hide(); // it goes later only, and not at all while a dialog is open
         m_card->deleteLater();
+    }
     m_card = card;
     m_cardField = field;
     if (card) {

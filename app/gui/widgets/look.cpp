@@ -5,6 +5,7 @@
 #include <QFontInfo>
 #include <QFontMetricsF>
 #include <QPainter>
+#include <QWidget>
 
 namespace pw::gui {
 
@@ -79,6 +80,11 @@ void Look::set(Tone tone, double scale) {
 double Look::scaleOfUserFont(const QFont& font) {
     constexpr double kOrdinary = 11.0 * 96.0 / 72.0;
     return std::max(1.0, QFontInfo(font).pixelSize() / kOrdinary);
+}
+
+void dress(QWidget& window) {
+    window.setPalette(Look::now().colours().forQt());
+    window.setFont(Look::now().font(Type::Button));
 }
 
 double baselineIn(const QRectF& box, const QFont& font) {

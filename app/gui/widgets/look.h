@@ -8,6 +8,7 @@
 #include <QString>
 
 class QPainter;
+class QWidget;
 
 namespace pw::gui {
 
@@ -68,5 +69,9 @@ void drawLine(QPainter& painter, const QRectF& box, Qt::Alignment horizontal, co
 
 /// Where the baseline of such a line lies.
 double baselineIn(const QRectF& box, const QFont& font);
+
+/// Colours and letters for a window of its own (menu, question, dialog): those take nothing over from the one
+/// they belong to.
+void dress(QWidget& window);
 
 } // namespace pw::gui

@@ -8,6 +8,7 @@
 #include "app/gui/widgets/check_row.h"
 #include "app/gui/widgets/field_box.h"
 #include "app/gui/widgets/look.h"
+#include "app/gui/widgets/measure_card.h"
 #include "app/gui/widgets/verdict_head.h"
 #include "app/gui/widgets/word_button.h"
 #include "tests/app/gui/support/fake_engine.h"
@@ -20,6 +21,7 @@
 #include <QFile>
 #include <QLineEdit>
 #include <QMenu>
+#include <QPointer>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QThread>
@@ -149,6 +151,68 @@ TEST_F(WindowTest, keeps_a_figure_it_does_not_understand_as_typed_and_the_last_g
     type("stations.access_hole", "22");
     EXPECT_EQ(box("stations.access_hole")->state(), FieldState::Typed);
     EXPECT_EQ(at("stations.access_hole"), "22 mm");
+}
+
+TEST_F(WindowTest, keeps_what_it_does_not_understand_while_other_figures_are_typed) {
+    type("stations.access_hole", "20 mmm", Qt::Key_Tab);
+    type("stations.keeper", "15", Qt::Key_Tab);
+    EXPECT_EQ(at("stations.keeper"), "15 mm");
+    settle();
+    EXPECT_EQ(edit("stations.access_hole")->text(), "20 mmm");
+    EXPECT_EQ(box("stations.access_hole")->state(), FieldState::NotUnderstood);
+    // Another group is opened, and its boxes are others.
+    type("plate.thickness", "11", Qt::Key_Tab);
+    EXPECT_EQ(edit("stations.access_hole")->text(), "20 mmm");
+    EXPECT_EQ(box("stations.access_hole")->state(), FieldState::NotUnderstood);
+    EXPECT_EQ(at("stations.access_hole"), "20 mm");
+    // Escape takes it back.
+    auto* line = edit("stations.access_hole");
+    line->setFocus();
+    QTest::keyClick(line, Qt::Key_Escape);
+    EXPECT_EQ(line->text(), "20 mm");
+    EXPECT_EQ(box("stations.access_hole")->state(), FieldState::Typed);
+}
+
+TEST_F(WindowTest, an_edit_of_the_same_figure_elsewhere_or_another_job_ends_what_was_not_understood) {
+    type("stations.access_hole", "20 mmm", Qt::Key_Tab);
+    window->document().edit("stations.access_hole", "24 mm", "Access hole");
+    window->document().edit("stations.keeper", "15 mm", "Keeper");
+    window->figures().setFocus();
+    QTest::qWait(10);
+    window->document().edit("stations.access_hole", "25 mm", "Access hole");
+    EXPECT_EQ(edit("stations.access_hole")->text(), "25 mm");
+    type("stations.access_hole", "20 mmm", Qt::Key_Tab);
+    window->document().startNew(window->document().tree());
+    EXPECT_EQ(edit("stations.access_hole")->text(), "25 mm");
+    EXPECT_EQ(box("stations.access_hole")->state(), FieldState::Typed);
+}
+
+TEST_F(WindowTest, what_did_not_go_with_the_rest_is_taken_when_it_does_and_the_box_is_left_again) {
+    window->document().edit("springs[0].total_coils", Tree(8), "Coils");
+    window->document().edit("springs[0].active_coils", Tree(6), "Coils");
+    settle();
+    type("springs[0].active_coils", "10", Qt::Key_Tab);
+    EXPECT_EQ(box("springs[0].active_coils")->state(), FieldState::NotUnderstood);
+    type("springs[0].total_coils", "12", Qt::Key_Tab);
+    // Nothing by itself, so that undo stays plain.
+    EXPECT_EQ(*window->document().tree().at("springs[0].active_coils")->number(), 6);
+    EXPECT_EQ(edit("springs[0].active_coils")->text(), "10");
+    auto* line = edit("springs[0].active_coils");
+    line->setFocus();
+    QTest::keyClick(line, Qt::Key_Return);
+    EXPECT_EQ(*window->document().tree().at("springs[0].active_coils")->number(), 10);
+    EXPECT_EQ(box("springs[0].active_coils")->state(), FieldState::Typed);
+}
+
+TEST_F(WindowTest, folds_the_way_to_measure_up_at_once_when_the_keyboard_leaves) {
+    edit("stations.circle")->setFocus();
+    QTest::qWait(10);
+    auto* card = window->figures().findChild<MeasureCard*>();
+    ASSERT_TRUE(card && card->isVisible());
+    // What is to be deleted later stays while a dialog is open.
+    const QPointer<MeasureCard> kept(card);
+    window->plan().setFocus();
+    EXPECT_TRUE(!kept || kept->isHidden());
 }
 
 TEST_F(WindowTest, shows_a_field_that_is_needed_dashed_and_says_how_to_get_it) {
