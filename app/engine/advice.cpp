@@ -25,13 +25,6 @@ std::string capitalised(std::string text) {
     return text;
 }
 
-/// A title inside a sentence; other languages keep the capitals of their nouns.
-std::string lowered(std::string text) {
-    if (!tongue().translate && !text.empty() && text[0] >= 'A' && text[0] <= 'Z')
-        text[0] = static_cast<char>(text[0] - 'A' + 'a');
-    return text;
-}
-
 std::string loadWords(const job::Job& job) {
     return job.springs.empty() ? say("full load") : say("full spring load");
 }
@@ -91,7 +84,7 @@ std::string reasonFor(const job::Job& job, const Report& report) {
         if (!weakest)
             return say("The plate stays flat at %1.", {loadWords(job)});
         return say("The plate stays flat at %1. First to give: %2.",
-                   {loadWords(job), lowered(weakest->title)});
+                   {loadWords(job), inSentence(weakest->title)});
     }
     const verdict::Check* check = worstCheck(report);
     if (!check)

@@ -185,6 +185,9 @@ private:
         }
         if (!m_report.landOutside && !m_report.stations.empty())
             need("stations.land");
+        // A thread that no table has is a problem of its own.
+        if (!m_setup.bearing && (!m_job.screw || m_job.screw->thread.empty()))
+            need("screw.thread");
     }
 
     void setUpLoadPath() {
@@ -195,8 +198,6 @@ private:
             append(m_report.assumptions, m_setup.bearing->assumptions);
             m_report.bearingInside = m_setup.bearing->inside;
             m_report.bearingOutside = m_setup.bearing->outside;
-        } else if (m_setup.problems.empty()) {
-            need(m_job.screw && !m_job.screw->thread.empty() ? "centre.bearing_outside" : "screw.thread");
         }
     }
 

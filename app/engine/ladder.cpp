@@ -1,6 +1,7 @@
 #include "app/engine/ladder.h"
 
 #include "app/engine/model_cache.h"
+#include "app/engine/tree_parts.h"
 #include "core/material/stock.h"
 #include "core/util/say.h"
 
@@ -41,10 +42,6 @@ Rung rungOf(const job::Job& job, const StockThickness& stock, const CheckOptions
         rung.deflectionMm = report.plate.field->deflectionMm;
     rung.massKg = report.plate.massKg;
     return rung;
-}
-
-jobfile::Tree number(const Found<double>& value) {
-    return value ? jobfile::Tree(*value) : jobfile::Tree();
 }
 
 } // namespace

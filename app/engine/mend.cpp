@@ -34,12 +34,6 @@ bool isMended(const Report& report, const Check& check) {
     return !now || now->grade == Grade::Holds;
 }
 
-std::string lowered(std::string text) {
-    if (!text.empty() && text[0] >= 'A' && text[0] <= 'Z')
-        text[0] = static_cast<char>(text[0] - 'A' + 'a');
-    return text;
-}
-
 class Search {
 public:
     Search(const job::Job& job, const Report& report, const CheckOptions& options)
@@ -212,7 +206,7 @@ private:
         std::string words = trial.words;
         if (const std::size_t at = words.find("%1"); at != std::string::npos)
             words.replace(at, 2, shownValue(trial.field, value));
-        words = then(words, lowered(check.title), after.grade);
+        words = then(words, inSentence(check.title), after.grade);
         if (trial.field == "plate.thickness" && after.plate.massKg && m_report.plate.massKg)
             words = say("%1 %2 heavier.",
                         {words, units::show(units::Mass::fromKg(*after.plate.massKg - *m_report.plate.massKg),

@@ -10,7 +10,7 @@ Missing missingFigure(const std::string& field) {
     struct Row {
         const char *field, *how;
     };
-    static constexpr std::array<Row, 19> kRows{{
+    static constexpr std::array<Row, 18> kRows{{
         {"stations.count", PW_SAY("Needed: how many stations. Count the pins")},
         {"stations.circle",
          PW_SAY("Needed: the pin circle. Measure over two opposite pins, then take off one pin")},
@@ -32,8 +32,8 @@ Missing missingFigure(const std::string& field) {
         {"plate.holes", PW_SAY("Needed: the size of an extra hole")},
         {"load", PW_SAY("Needed: a load. Give the springs, or the load in all")},
         {"work", PW_SAY("Needed: compress or pull")},
-        {"screw.thread", PW_SAY("Needed: the screw's thread, M20 or 3/4-10. It decides the centre bearing")},
-        {"centre.bearing_outside", PW_SAY("Needed: the centre bearing. Measure the washer across")},
+        {"screw.thread",
+         PW_SAY("Needed: the screw's thread, M20 or 3/4-10. Or how far out the centre bears")},
         {"springs", PW_SAY("Needed: the springs' forces. Read two lengths on a scale")},
     }};
     for (const Row& row : kRows)

@@ -1,4 +1,5 @@
 #include "app/engine/rack.h"
+#include "app/engine/tree_parts.h"
 #include "app/engine/write.h"
 #include "core/util/say.h"
 
@@ -12,23 +13,12 @@ namespace {
 using jobfile::Tree;
 using units::Length;
 
-Tree number(const Found<double>& value) {
-    return value && std::isfinite(*value) ? Tree(*value) : Tree();
-}
-
 Tree placeTree(const placement::Placement& place) {
     Tree t = Tree::object();
     t["x_mm"] = place.pose.at.x;
     t["y_mm"] = place.pose.at.y;
     t["turn_deg"] = units::Angle::fromRadian(place.pose.turn).degree();
     return t;
-}
-
-Tree texts(const std::vector<std::string>& lines) {
-    Tree list = Tree::list();
-    for (const std::string& line : lines)
-        list.push(line);
-    return list;
 }
 
 Tree pieceTree(const PieceAnswer& piece) {
@@ -62,7 +52,7 @@ Tree pieceTree(const PieceAnswer& piece) {
     return t;
 }
 
-std::string padded(const std::string& text, std::size_t width) {
+std::string cell(const std::string& text, std::size_t width) {
     // Counted in letters, not bytes.
     std::size_t letters = 0;
     for (const char c : text)
@@ -138,10 +128,10 @@ std::string toWords(const RackAnswer& answer) {
         return units::plainBlanks(out);
     int place = 0;
     for (const PieceAnswer& piece : answer.pieces) {
-        std::string line = piece.fits ? padded(std::to_string(++place) + ".", 4) : "    ";
-        line += padded(piece.name, 28);
-        line += padded(piece.fits ? std::string(verdict::wordOf(piece.grade)) : say("no room"), 11);
-        line += padded(units::show(piece.thickness, answer.preferred), 10);
+        std::string line = piece.fits ? cell(std::to_string(++place) + ".", 4) : "    ";
+        line += cell(piece.name, 28);
+        line += cell(piece.fits ? std::string(verdict::wordOf(piece.grade)) : say("no room"), 11);
+        line += cell(units::show(piece.thickness, answer.preferred), 10);
         std::vector<std::string> parts;
         if (piece.fits) {
             if (piece.margin)

@@ -1,6 +1,6 @@
 #include "app/engine/report_json.h"
 
-#include <cmath>
+#include "app/engine/tree_parts.h"
 
 namespace pw::engine {
 
@@ -8,12 +8,6 @@ namespace {
 
 using jobfile::Tree;
 
-Tree number(double value) {
-    return std::isfinite(value) ? Tree(value) : Tree();
-}
-Tree number(const Found<double>& value) {
-    return value ? number(*value) : Tree();
-}
 Tree mm(const Found<units::Length>& value) {
     return value ? number(value->mm()) : Tree();
 }
@@ -26,13 +20,6 @@ Tree newtonM(const Found<units::Torque>& value) {
 
 Tree pair(double low, double high) {
     return Tree::List{number(low), number(high)};
-}
-
-Tree texts(const std::vector<std::string>& lines) {
-    Tree list = Tree::list();
-    for (const std::string& line : lines)
-        list.push(line);
-    return list;
 }
 
 Tree checkTree(const verdict::Check& check) {

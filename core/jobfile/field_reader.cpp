@@ -30,7 +30,7 @@ std::string outside(const std::string& shown, std::string_view words) {
     return say("%1 is out of range; it must be %2", {shown, words});
 }
 
-std::string numeral(double value) {
+std::string shown(double value) {
     return describe(Tree(value));
 }
 
@@ -173,7 +173,7 @@ std::optional<Range<double>> FieldReader::figureRange(Kind kind, const std::stri
 std::optional<double> FieldReader::plainNumber(const std::string& path, const Tree& value, double low,
                                                double high, std::string_view example) {
     const double* number = value.number();
-    std::string words = say("from %1 to %2", {numeral(low), numeral(high)});
+    std::string words = say("from %1 to %2", {shown(low), shown(high)});
     if (!example.empty())
         words = say("%1, for instance %2", {words, example});
     if (!number)
@@ -221,7 +221,7 @@ void FieldReader::numberRange(std::string_view key, job::Given<Range<double>>& o
         return;
     if (*first > *second)
         return problem(key, say("the low end %1 is more than the high end %2; swap them",
-                                {numeral(*first), numeral(*second)}));
+                                {shown(*first), shown(*second)}));
     out = Range<double>{*first, *second};
 }
 

@@ -8,7 +8,7 @@ namespace pw::jobfile {
 
 namespace {
 
-constexpr std::size_t kMostReadings = 50;
+constexpr std::size_t kMostLoads = 50;
 
 constexpr Word<std::string_view> kEnds[] = {{"closed ground", "closed ground"},
                                             {"closed", "closed"},
@@ -48,7 +48,7 @@ bool readSpring(FieldReader& figures, job::Spring& spring) {
     figures.text("name", spring.name);
     figures.whole("per_station", spring.perStation, 1, 20);
     figures.quantity("assembled_length", spring.assembledLength, kSize);
-    figures.rows("loads", spring.loads, kMostReadings, readReading);
+    figures.rows("loads", spring.loads, kMostLoads, readReading);
     figures.quantity("rate", spring.rate, kRate);
     figures.quantity("free_length", spring.freeLength, kSize);
     figures.quantity("solid_length", spring.solidLength, kSize);

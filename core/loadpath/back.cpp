@@ -1,6 +1,7 @@
 #include "core/loadpath/back.h"
 
 #include "core/loadpath/beam.h"
+#include "core/loadpath/factors.h"
 #include "core/loadpath/screw.h"
 #include "core/material/hot.h"
 #include "core/units/format.h"
@@ -15,7 +16,6 @@ namespace {
 
 using verdict::CheckKind;
 
-constexpr double kBearingOfYield = 1.8; ///< AISC 360 J7, from memory
 constexpr double kClearanceHole =
     1.1; ///< a hole to pass the screw, over its diameter; ISO 273 medium, from memory
 constexpr const char* kHammerWords = PW_SAY("%1; 1.5 x for hammering");
@@ -141,7 +141,9 @@ void barChecks(const job::Job& job, const Setup& setup, Force load, double s, Me
     }
     // The head or nut behind the bar: its face, no washer counted.
     const auto hexagon = thread::standardHexagon(*setup.members.thread);
-    const Length face = (hexagon ? hexagon->boltAcrossFlats : setup.members.thread->diameter * 1.5) * 0.95;
+    const Length face =
+        (hexagon ? hexagon->boltAcrossFlats : setup.members.thread->diameter * kFlatsOfDiameter) *
+        kFaceOfFlats;
     out.checks.push_back(bearingCheck(id, member, title, load, face,
                                       setup.members.thread->diameter * kClearanceHole, *steel, s,
                                       job.preferred));

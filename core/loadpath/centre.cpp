@@ -1,5 +1,6 @@
 #include "core/loadpath/centre.h"
 
+#include "core/loadpath/factors.h"
 #include "core/units/format.h"
 #include "core/util/say.h"
 
@@ -10,14 +11,11 @@ namespace pw::loadpath {
 
 namespace {
 
-constexpr double kFaceOfFlats = 0.95;
-constexpr double kFlatsOfDiameter = 1.5; // from memory: 1.5 on every usual size
 constexpr double kThreadReach = 1.25;
-constexpr double kBearingOfYield = 1.8; // AISC 360 J7, from memory
 
 } // namespace
 
-util::Result<CentreBearing> centreBearing(const job::Job& job, const thread::Thread* thread) {
+std::optional<CentreBearing> centreBearing(const job::Job& job, const thread::Thread* thread) {
     const auto show = [&](auto q) { return units::show(q, job.preferred); };
     CentreBearing result;
     const Length bore = job.plate.bore.value_or(Length());
@@ -70,9 +68,7 @@ util::Result<CentreBearing> centreBearing(const job::Job& job, const thread::Thr
         return result;
     }
     if (!thread)
-        return util::Problem{
-            "screw.thread",
-            say("the forcing screw's thread, M20 or 3/4-10 for one, or the outside of the centre bearing")};
+        return std::nullopt;
     const Length spread = result.nutFace + result.washerThickness * 2.0;
     if (result.washerOutside > Length()) {
         result.outside = std::min(result.washerOutside, spread);

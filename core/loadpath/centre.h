@@ -4,8 +4,8 @@
 #include "core/loadpath/judge.h"
 #include "core/material/material.h"
 #include "core/thread/thread.h"
-#include "core/util/result.h"
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -27,8 +27,8 @@ struct CentreBearing {
 /// stated `centre.bearing_outside` is taken as it is. Inside: the larger of bore and washer hole, unless
 /// stated. A tapped bore takes the force through its thread: from the thread's diameter to 1.25 x (common
 /// practice, no published source). Across flats of a nut that is in no table: 1.5 x diameter (from memory).
-/// `thread` may be absent when the bearing is stated. The problem names the missing figure.
-util::Result<CentreBearing> centreBearing(const job::Job& job, const thread::Thread* thread);
+/// `thread` may be absent when the bearing is stated; nothing when both are.
+std::optional<CentreBearing> centreBearing(const job::Job& job, const thread::Thread* thread);
 
 /// `centre.bearing`: force on that ring against 1.8 x the yield of the plate.
 /// Source: AISC 360 J7 (from memory).

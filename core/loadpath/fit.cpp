@@ -1,6 +1,7 @@
 #include "core/loadpath/fit.h"
 
 #include "core/job/assumed.h"
+#include "core/loadpath/factors.h"
 #include "core/units/format.h"
 #include "core/util/say.h"
 
@@ -17,7 +18,7 @@ using verdict::CheckKind;
 constexpr const char* kCommonPractice = PW_SAY("common practice, no published source");
 const Length kLeastLand = Length::fromMm(1), kLeastKeeperRoom = Length::fromMm(3),
              kLeastLigament = Length::fromMm(5);
-constexpr double kPickReach = 1.5, kLigamentOfThickness = 0.5, kBearingOfYield = 1.8;
+constexpr double kPickReach = 1.5, kLigamentOfThickness = 0.5;
 
 /// Margin in mm against a least amount: `thin` under it, `breaks` at or under `gone`.
 Check roomCheck(const std::string& id, const std::string& member, const std::string& title, Length demand,

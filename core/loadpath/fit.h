@@ -13,8 +13,8 @@
 /// Room and layout: does the plate go where it must and leave enough steel?
 namespace pw::loadpath {
 
-/// The ring that bears: the job's land, else its retainer, else (a puller) the standard washer of its bolts or
-/// legs (ISO 7089, ASME B18.21.1); none when none of these is known.
+/// The ring that bears: the job's land, else its retainer, else (a puller) the standard washer of its bolts
+/// or legs (ISO 7089, ASME B18.21.1); none when none of these is known.
 std::optional<Length> landOf(const job::Job& job);
 
 /// `land.width`: (land - access hole)/2 - layout error - growth; under 1 mm thin, 0 or less breaks.

@@ -1,5 +1,6 @@
 #include "core/loadpath/flange.h"
 
+#include "core/loadpath/factors.h"
 #include "core/units/format.h"
 #include "core/util/say.h"
 
@@ -13,9 +14,7 @@ namespace {
 using units::number;
 
 constexpr double kBrittleHolds = 4, kBrittleBreaks = 2; // common practice, no published source
-constexpr double kBearingOfYield = 1.8;                 // AISC 360 J7, from memory
 constexpr double kShearOfYield = 0.6;                   // AISC 360 J4, from memory
-constexpr double kRounding = 1e-9;
 constexpr const char* kBrittleSource =
     PW_SAY("brittle, 4 and 2 on ultimate: common practice, no published source");
 

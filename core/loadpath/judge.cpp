@@ -11,9 +11,6 @@ namespace {
 /// Capacity over demand for a member that is not asked for anything.
 constexpr double kPlenty = 1000;
 
-/// Rounding in a margin must not decide a verdict.
-constexpr double kRounding = 1e-9;
-
 } // namespace
 
 double wantedOf(double s) {

@@ -18,6 +18,9 @@ using units::Torque;
 using verdict::Check;
 using verdict::Grade;
 
+/// Rounding in a margin must not decide a verdict.
+constexpr double kRounding = 1e-9;
+
 /// Two ways to go: Sudden (thread strip, screw tension, brittle parts) fails without warning and must outlive
 /// its own proof; Ductile (bending, bearing) yields first.
 enum class Rule { Sudden, Ductile };

@@ -1,5 +1,6 @@
 #include "core/loadpath/setup.h"
 
+#include "core/loadpath/factors.h"
 #include "core/material/hot.h"
 #include "core/units/format.h"
 #include "core/util/say.h"
@@ -12,8 +13,6 @@ namespace {
 
 /// Mean friction radius of a flat end turning under even pressure is two thirds of its radius.
 constexpr double kPointMean = 2.0 / 3.0;
-/// Nut face over thread diameter where no table has the nut: 1.5 x 0.95 (from memory).
-constexpr double kFaceOfDiameter = 1.4;
 
 TorqueInputs torqueInputs(const job::Job& job, const thread::Thread& thread, const CentreBearing* bearing,
                           std::vector<std::string>& assumptions) {
@@ -32,8 +31,9 @@ TorqueInputs torqueInputs(const job::Job& job, const thread::Thread& thread, con
                 say("screw point taken as %1 across, its root", {units::show(end, job.preferred)}));
         in.collar = end * kPointMean;
     } else {
-        const Length face =
-            bearing && bearing->nutFace > Length() ? bearing->nutFace : thread.diameter * kFaceOfDiameter;
+        const Length face = bearing && bearing->nutFace > Length()
+                                ? bearing->nutFace
+                                : thread.diameter * kFlatsOfDiameter * kFaceOfFlats;
         const Length hole = bearing ? std::max(bearing->washerInside, thread.diameter) : thread.diameter;
         in.collar = (face + hole) * 0.5;
     }
@@ -107,8 +107,6 @@ Setup setUp(const job::Job& job) {
         setup.bearing = *bearing;
         setup.assumptions.insert(setup.assumptions.end(), bearing->assumptions.begin(),
                                  bearing->assumptions.end());
-    } else {
-        setup.problems.push_back(bearing.problem());
     }
     if (thread && hasScrew(job))
         setup.torque = torqueInputs(job, *thread, setup.bearingOrNull(), setup.assumptions);

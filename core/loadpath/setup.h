@@ -22,7 +22,7 @@ struct Setup {
     /// different rates when hot. Empty without a plate.
     std::optional<units::Stress> yieldForCollapse;
     std::vector<std::string> assumptions;
-    util::Problems problems; ///< what the tables could not read, or what is missing for the centre bearing
+    util::Problems problems; ///< what the tables could not read
 
     const CentreBearing* bearingOrNull() const { return bearing ? &*bearing : nullptr; }
 };

@@ -1,6 +1,7 @@
 #include "core/loadpath/studs.h"
 
 #include "core/loadpath/beam.h"
+#include "core/loadpath/factors.h"
 #include "core/loadpath/members.h"
 #include "core/loadpath/screw.h"
 #include "core/material/grades.h"
@@ -18,10 +19,8 @@ namespace {
 
 using verdict::CheckKind;
 
-constexpr double kBearingOfYield = 1.8;          ///< AISC 360 J7, from memory
 constexpr double kPassRoom = 0.4;                ///< mm, ISO 273 fine from M8 to M12, from memory
 constexpr double kEdgeOfDiameter = 1.25;         ///< AISC 360 Table J3.4, from memory
-constexpr double kFaceOfDiameter = 1.5 * 0.95;   ///< nut face where no table has the nut, from memory
 constexpr const char* kWeakestHub = "cast iron"; ///< its weakest grade
 
 /// A rod's thread and grade, or why not.
@@ -226,7 +225,8 @@ Check feetCheck(const job::Job& job, const Rod& rod, int count, Force load, cons
     const auto show = [&](auto q) { return units::show(q, job.preferred); };
     const auto hexagon = thread::standardHexagon(*rod.thread);
     const auto washer = thread::standardWasher(*rod.thread);
-    const Length face = hexagon ? hexagon->nutAcrossFlats * 0.95 : rod.thread->diameter * kFaceOfDiameter;
+    const Length face =
+        (hexagon ? hexagon->nutAcrossFlats : rod.thread->diameter * kFlatsOfDiameter) * kFaceOfFlats;
     Length outside = face;
     if (washer)
         outside = std::min(washer->outside, face + washer->thickness * 2.0);

@@ -17,7 +17,7 @@ using util::CsvRow;
 /// Sizes stand to a tenth of a millimetre in the tables.
 constexpr double kSizeStep = 0.01;
 
-std::string keyOf(std::string_view name) {
+std::string gradeKeyOf(std::string_view name) {
     return key(name,
                {"class", "grade", "gr", "gr.", "iso", "sae", "astm", "property", "bolt", "nut", "steel"});
 }
@@ -38,14 +38,14 @@ bool isFrom(const CsvRow& row, Maker maker) {
 bool matches(const CsvRow& row, std::string_view typed) {
     if (!isFrom(row, makerOf(typed)))
         return false;
-    const std::string wanted = keyOf(typed);
+    const std::string wanted = gradeKeyOf(typed);
     if (wanted.empty())
         return false;
-    if (keyOf(row.text("name")) == wanted)
+    if (gradeKeyOf(row.text("name")) == wanted)
         return true;
     const auto aliases = util::splitList(row.text("aliases"));
     return std::any_of(aliases.begin(), aliases.end(),
-                       [&](const std::string& a) { return keyOf(a) == wanted; });
+                       [&](const std::string& a) { return gradeKeyOf(a) == wanted; });
 }
 
 Stress stressIn(const CsvRow& row, double value) {

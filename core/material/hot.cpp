@@ -15,14 +15,14 @@ constexpr double kCoolCelsius = 100;
 /// EN 1993-1-2 covers the steels of EN 1993-1-1.
 constexpr double kStrongestMpa = 460;
 
-struct Row {
+struct HotRow {
     double celsius;
     HotFactors factors;
 };
 
-const std::vector<Row>& steelTable() {
-    static const std::vector<Row> kRows = [] {
-        std::vector<Row> rows;
+const std::vector<HotRow>& steelTable() {
+    static const std::vector<HotRow> kRows = [] {
+        std::vector<HotRow> rows;
         for (const util::CsvRow& csv : util::readCsv(util::embedded("hot_steel.csv")))
             rows.push_back({csv.number("celsius"), {csv.number("ky"), csv.number("kp"), csv.number("ke")}});
         return rows;
@@ -30,9 +30,9 @@ const std::vector<Row>& steelTable() {
     return kRows;
 }
 
-const std::vector<Row>& boltTable() {
-    static const std::vector<Row> kRows = [] {
-        std::vector<Row> rows;
+const std::vector<HotRow>& boltTable() {
+    static const std::vector<HotRow> kRows = [] {
+        std::vector<HotRow> rows;
         for (const util::CsvRow& csv : util::readCsv(util::embedded("hot_bolts.csv")))
             rows.push_back({csv.number("celsius"), {csv.number("kb"), 1, 1}});
         return rows;
@@ -40,13 +40,13 @@ const std::vector<Row>& boltTable() {
     return kRows;
 }
 
-HotFactors between(const std::vector<Row>& rows, double celsius) {
+HotFactors between(const std::vector<HotRow>& rows, double celsius) {
     if (celsius <= rows.front().celsius)
         return rows.front().factors;
     if (celsius >= rows.back().celsius)
         return rows.back().factors;
-    const auto above = std::ranges::lower_bound(rows, celsius, {}, &Row::celsius);
-    const Row &hot = *above, &cool = *(above - 1);
+    const auto above = std::ranges::lower_bound(rows, celsius, {}, &HotRow::celsius);
+    const HotRow &hot = *above, &cool = *(above - 1);
     const double share = (celsius - cool.celsius) / (hot.celsius - cool.celsius);
     const auto mix = [&](double a, double b) { return a + share * (b - a); };
     return {mix(cool.factors.ky, hot.factors.ky), mix(cool.factors.kp, hot.factors.kp),

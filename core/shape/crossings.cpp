@@ -10,11 +10,6 @@ namespace pw::shape {
 namespace {
 
 constexpr double kTouch = 1e-10; ///< of the sides' reach: far above rounding, far below any drawing
-constexpr double kStraightBulge = 2e-9;
-
-bool isCurved(const Side& side) {
-    return std::abs(side.bulge) > kStraightBulge;
-}
 
 double reach(const Side& a, const Side& b) {
     const Box p = a.bounds(), q = b.bounds();
@@ -69,7 +64,7 @@ Point polished(const Side& a, const Side& b, Point p) {
     for (int round = 0; round < 3; ++round) {
         const Point onA = a.nearestTo(p), onB = b.nearestTo(p);
         const auto direction = [](const Side& side, Point on) {
-            if (!isCurved(side))
+            if (!side.isCurved())
                 return side.tangentAt(0);
             const Point out = on - side.circle().centre;
             return Point{-out.y, out.x} * (1 / std::max(norm(out), 1e-300));
@@ -110,7 +105,7 @@ Meeting onOneCurve(const Side& a, const Side& b, double tolerance) {
 Meeting meeting(const Side& a, const Side& b, double within) {
     const double size = reach(a, b);
     const double tolerance = within >= 0 ? within : kTouch * std::max(size, 1e-3);
-    const bool arcA = isCurved(a), arcB = isCurved(b);
+    const bool arcA = a.isCurved(), arcB = b.isCurved();
     std::vector<Point> found;
     if (!arcA && !arcB) {
         const Point da = a.to - a.from, db = b.to - b.from;
@@ -196,10 +191,10 @@ Nearest nearest(const Side& a, const Side& b) {
                 attempt(p);
         }
     };
-    if (isCurved(a))
-        tryAlong(a.circle(), a, isCurved(b) ? b.circle().centre : b.nearestTo(a.circle().centre), tryFromA);
-    if (isCurved(b))
-        tryAlong(b.circle(), b, isCurved(a) ? a.circle().centre : a.nearestTo(b.circle().centre), tryFromB);
+    if (a.isCurved())
+        tryAlong(a.circle(), a, b.isCurved() ? b.circle().centre : b.nearestTo(a.circle().centre), tryFromA);
+    if (b.isCurved())
+        tryAlong(b.circle(), b, a.isCurved() ? a.circle().centre : a.nearestTo(b.circle().centre), tryFromB);
     return best;
 }
 

@@ -49,6 +49,7 @@ struct Side {
     double bulge = 0;
 
     bool isArc() const { return bulge != 0; }
+    bool isCurved() const; ///< an arc that can be told from its chord
     double sweep() const;  ///< signed included angle, radians
     Circle circle() const; ///< of an arc
     double length() const;

@@ -12,10 +12,6 @@ namespace {
 /// compute with; it is taken as the line it looks like.
 constexpr double kStraightBulge = 2e-9;
 
-bool isCurved(const Side& side) {
-    return std::abs(side.bulge) > kStraightBulge;
-}
-
 /// Below this the centre is so far off that rounding spoils what is worked out from it, and the arc so nearly
 /// straight that a few steps along it find any foot.
 constexpr double kFarCentre = 1e-4;
@@ -76,6 +72,10 @@ Point rotated(Point p, double angle) {
     return {c * p.x - s * p.y, s * p.x + c * p.y};
 }
 
+bool Side::isCurved() const {
+    return std::abs(bulge) > kStraightBulge;
+}
+
 double Side::sweep() const {
     return 4 * std::atan(bulge);
 }
@@ -91,7 +91,7 @@ Circle Side::circle() const {
 
 double Side::length() const {
     const double chord = distance(from, to);
-    if (!isCurved(*this))
+    if (!isCurved())
         return chord;
     return chord * (1 + bulge * bulge) / (4 * std::abs(bulge)) * std::abs(sweep());
 }
@@ -101,7 +101,7 @@ Point Side::pointAt(double t) const {
         return from;
     if (t >= 1)
         return to;
-    if (!isCurved(*this))
+    if (!isCurved())
         return from + t * (to - from);
     // Chords of the same circle, from the start: no large radius is subtracted from another.
     const double half = sweep() / 2;
@@ -115,13 +115,13 @@ Point Side::tangentAt(double t) const {
     if (length == 0)
         return {1, 0};
     const Point along = chord * (1 / length);
-    if (!isCurved(*this))
+    if (!isCurved())
         return along;
     return rotated(along, sweep() * (t - 0.5));
 }
 
 Point Side::nearestTo(Point p) const {
-    if (!isCurved(*this)) {
+    if (!isCurved()) {
         const Point chord = to - from;
         const double square = dot(chord, chord);
         const double t = square > 0 ? dot(p - from, chord) / square : 0;
@@ -146,7 +146,7 @@ double Side::distanceTo(Point p) const {
 Box Side::bounds() const {
     Box box{{std::min(from.x, to.x), std::min(from.y, to.y)},
             {std::max(from.x, to.x), std::max(from.y, to.y)}};
-    if (!isCurved(*this))
+    if (!isCurved())
         return box;
     const Circle c = circle();
     const Point reach[] = {{c.radius, 0}, {0, c.radius}, {-c.radius, 0}, {0, -c.radius}};

@@ -22,9 +22,8 @@ struct Unreadable {
     std::string reason;
 };
 
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
+using units::isDigit;
+
 bool isLetter(char c) {
     return c >= 'a' && c <= 'z';
 }

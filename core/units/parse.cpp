@@ -45,10 +45,6 @@ Limits limitsOf(Kind kind) {
     return {0, 0};
 }
 
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
-
 /// A number as typed, before its unit.
 struct Figure {
     double value = 0;

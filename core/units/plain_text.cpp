@@ -22,10 +22,6 @@ constexpr std::pair<std::string_view, std::string_view> kFractions[] = {
     {"\u2150", "1/7"}, {"\u2151", "1/9"}, {"\u2152", "1/10"},
 };
 
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
-
 bool isControl(char c) {
     return static_cast<unsigned char>(c) < 0x20 || c == 0x7f;
 }

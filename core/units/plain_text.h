@@ -15,6 +15,10 @@ inline constexpr char kDash = '\x01';
 /// What has no such form stays as it is.
 std::optional<std::string> plainText(std::string_view text);
 
+constexpr bool isDigit(char c) {
+    return c >= '0' && c <= '9';
+}
+
 /// The text in quotes for a message: at most 40 characters, nothing in it that could upset a terminal.
 std::string quoted(std::string_view text);
 

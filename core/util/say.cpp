@@ -60,6 +60,12 @@ std::string sayAll(const std::vector<std::string>& things) {
     return things.size() == 1 ? most : say("%1 and %2", {most, things.back()});
 }
 
+std::string inSentence(std::string title) {
+    if (!current().translate && !title.empty() && title[0] >= 'A' && title[0] <= 'Z')
+        title[0] = static_cast<char>(title[0] - 'A' + 'a');
+    return title;
+}
+
 void setTongue(const Tongue& tongue) {
     util::require(tongue.decimalMark == '.' || tongue.decimalMark == ',',
                   "a decimal mark is a point or a comma");

@@ -43,6 +43,10 @@ std::string sayMany(const char* many, const char* one, long long count,
 /// One with commas and "and" between: "a", "a and b", "a, b and c".
 std::string sayAll(const std::vector<std::string>& things);
 
+/// A title where it stands inside a sentence: English begins it with a small letter; another tongue keeps the
+/// capitals of its nouns.
+std::string inSentence(std::string title);
+
 /// How a language says things. The functions are called from any thread.
 struct Tongue {
     /// The translation of a sentence, %1 and so on kept, %n filled in; empty when there is none. `count` is

@@ -37,14 +37,14 @@ std::string fieldOf(const Hole& hole, const std::string& boreField) {
     }
 }
 
-enum class Place { Inside, Across, Outside, Around };
+enum class Standing { Inside, Across, Outside, Around };
 
-Place placeOf(const Loop& rim, const Loop& hole) {
+Standing placeOf(const Loop& rim, const Loop& hole) {
     if (shape::clearance(rim, hole) <= kTouching)
-        return Place::Across;
+        return Standing::Across;
     if (shape::contains(rim, hole.vertices.front().at))
-        return Place::Inside;
-    return shape::contains(hole, rim.vertices.front().at) ? Place::Around : Place::Outside;
+        return Standing::Inside;
+    return shape::contains(hole, rim.vertices.front().at) ? Standing::Around : Standing::Outside;
 }
 
 std::string mendOf(const Hole& hole) {
@@ -144,15 +144,15 @@ util::Problems checkHoles(const shape::Region& region, const std::string& boreFi
     for (const Hole& hole : region.holes) {
         const auto add = [&](const Verb& verb) { faults.add(hole, verb, mendOf(hole)); };
         switch (placeOf(region.rim, hole.loop)) {
-        case Place::Inside:
+        case Standing::Inside:
             break;
-        case Place::Across:
+        case Standing::Across:
             add(kRunsOver);
             break;
-        case Place::Outside:
+        case Standing::Outside:
             add(kLiesOutside);
             break;
-        case Place::Around:
+        case Standing::Around:
             add(kIsLarger);
             break;
         }

@@ -17,7 +17,7 @@ using Kind = plate::MeshEdge::Kind;
 
 namespace {
 
-constexpr double kSnap = 1e-7; ///< of the plate's size: points so close are one, or on the line
+constexpr double kSameRay = 1e-7; ///< of the plate's size: points so close are one, or on the line
 
 class Cutter {
 public:
@@ -25,7 +25,7 @@ public:
         const shape::Box box = shape::bounds(region.rim);
         m_size =
             std::max({std::abs(box.low.x), std::abs(box.low.y), std::abs(box.high.x), std::abs(box.high.y)});
-        m_snap = kSnap * m_size;
+        m_snap = kSameRay * m_size;
         for (int i = 0; i < 2; ++i)
             m_rays[i] = shape::polar(1, sector.line0 + i * sector.opening());
     }

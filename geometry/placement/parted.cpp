@@ -15,7 +15,6 @@ namespace {
 
 using shape::Loop;
 using shape::Point;
-using shape::Side;
 
 constexpr double kSame = 1e-7; ///< mm; points nearer than this are one
 constexpr double kJump = 3;    ///< in webs; what is nearest has gone over to another place of the edge
@@ -33,7 +32,7 @@ Place placeOn(const Loop& loop, double u) {
     return {u, loop.side(i).pointAt(u - static_cast<double>(i))};
 }
 
-double partOf(const Side& side, Point p) {
+double partOf(const shape::Side& side, Point p) {
     if (!side.isArc()) {
         const Point along = side.to - side.from;
         return std::clamp(shape::dot(p - side.from, along) / shape::dot(along, along), 0.0, 1.0);
@@ -133,7 +132,7 @@ private:
             if (away > std::min(near.distance, 2 * m_web))
                 continue;
             for (std::size_t i = 0; i < edge.loop.size(); ++i) {
-                const Side side = edge.loop.side(i);
+                const shape::Side side = edge.loop.side(i);
                 const Point at = side.nearestTo(p);
                 const double distance = shape::distance(p, at);
                 if (distance >= near.distance)
@@ -259,7 +258,7 @@ private:
         while (to - from > 1e-12) {
             const double whole = std::floor(from + 1e-12), end = std::min(to, whole + 1);
             const auto i = static_cast<std::size_t>(whole) % along.size();
-            const Side side = along.side(i);
+            const shape::Side side = along.side(i);
             const double a = std::max(from - whole, 0.0), b = end - whole;
             into.vertices.push_back(
                 {side.pointAt(a), side.isArc() ? std::tan(side.sweep() * (b - a) / 4) : 0.0});

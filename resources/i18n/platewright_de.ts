@@ -564,12 +564,8 @@
         <translation>Gebraucht wird: zusammendrücken oder abziehen</translation>
     </message>
     <message>
-        <source>Needed: the screw&apos;s thread, M20 or 3/4-10. It decides the centre bearing</source>
-        <translation>Gebraucht wird: das Gewinde der Spindel, M20 oder 3/4-10. Davon hängt das mittlere Auflager ab</translation>
-    </message>
-    <message>
-        <source>Needed: the centre bearing. Measure the washer across</source>
-        <translation>Gebraucht wird: das mittlere Auflager. Den Durchmesser der Unterlegscheibe messen</translation>
+        <source>Needed: the screw&apos;s thread, M20 or 3/4-10. Or how far out the centre bears</source>
+        <translation>Gebraucht wird: das Gewinde der Spindel, M20 oder 3/4-10. Oder wie weit außen die Mitte aufliegt</translation>
     </message>
     <message>
         <source>Needed: the springs&apos; forces. Read two lengths on a scale</source>
@@ -1664,10 +1660,6 @@
     <message>
         <source>centre bearing as stated, %1 to %2</source>
         <translation>mittleres Auflager wie angegeben, %1 bis %2</translation>
-    </message>
-    <message>
-        <source>the forcing screw&apos;s thread, M20 or 3/4-10 for one, or the outside of the centre bearing</source>
-        <translation>das Gewinde der Druckspindel, zum Beispiel M20 oder 3/4-10, oder der Außendurchmesser des mittleren Auflagers</translation>
     </message>
     <message>
         <source>centre bearing %1 to %2: the washer&apos;s outside</source>
@@ -4919,6 +4911,10 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
     <message>
         <source>A figure belongs here. To take the whole thing out, use the word Remove.</source>
         <translation>Hier gehört eine Zahl hin. Soll das Ganze weg, das Wort „Entfernen“ nehmen.</translation>
+    </message>
+    <message>
+        <source>Not taken yet. Press Enter in the box to use it.</source>
+        <translation>Noch nicht übernommen. Eingabetaste in diesem Feld übernimmt es.</translation>
     </message>
 </context>
 <context>

@@ -38,6 +38,10 @@ inline jobfile::Tree sampleTree(const std::string& name) {
     return *tree;
 }
 
+inline job::Job sampleJob(const std::string& name) {
+    return jobOf(sampleTree(name));
+}
+
 /// The six-pin disc, larger, with so many small holes in no order at all: from some thirty on it is long
 /// work.
 inline jobfile::Tree sixPinWithHoles(int count, const std::string& across = "300 mm") {

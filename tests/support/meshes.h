@@ -84,4 +84,10 @@ inline plate::Mesh annulusMesh(double inside, double outside, double opening, in
         {}, closed);
 }
 
+inline int nodeNear(const plate::Mesh& mesh, double x, double y) {
+    Eigen::Index best = 0;
+    (mesh.nodes.colwise() - Eigen::Vector2d(x, y)).colwise().norm().minCoeff(&best);
+    return static_cast<int>(best);
+}
+
 } // namespace pw::testing

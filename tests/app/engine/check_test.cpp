@@ -4,31 +4,19 @@
 #include "app/engine/words.h"
 #include "core/jobfile/json.h"
 #include "core/jobfile/read.h"
+#include "tests/support/jobs.h"
 
 #include <cmath>
 #include <filesystem>
 #include <gtest/gtest.h>
 
 using namespace pw;
+using pw::testing::jobOf;
+using pw::testing::sampleTree;
+using pw::testing::treeOf;
 using verdict::Grade;
 
 namespace {
-
-jobfile::Tree treeOf(const std::string& json) {
-    auto tree = jobfile::fromJson(json);
-    EXPECT_TRUE(tree) << (tree ? "" : tree.problem().message);
-    return tree ? *tree : jobfile::Tree();
-}
-
-job::Job jobOf(const jobfile::Tree& tree) {
-    const jobfile::Reading reading = jobfile::readJob(tree);
-    EXPECT_TRUE(reading.problems.empty()) << util::toText(reading.problems);
-    return reading.job;
-}
-
-jobfile::Tree sample(const std::string& name) {
-    return *jobfile::loadTree(std::string(PW_SAMPLES) + "/" + name + ".plate.json");
-}
 
 /// A plain job with invented figures; tests change what they are about.
 jobfile::Tree plainDisc() {
@@ -86,8 +74,8 @@ TEST(TradePractice, AHalfInchDiscHoldsTheFullRingAndAQuarterInchDiscOnlyTwoStati
 }
 
 TEST(Check, SamplesGiveTheVerdictTheirNamesSay) {
-    EXPECT_EQ(engine::check(jobOf(sample("mill_lane_six_pin"))).grade, Grade::Holds);
-    const Grade thin = engine::check(jobOf(sample("mill_lane_six_pin_thin"))).grade;
+    EXPECT_EQ(engine::check(jobOf(sampleTree("mill_lane_six_pin"))).grade, Grade::Holds);
+    const Grade thin = engine::check(jobOf(sampleTree("mill_lane_six_pin_thin"))).grade;
     EXPECT_TRUE(thin == Grade::Sets || thin == Grade::Breaks) << verdict::wordOf(thin);
 }
 
@@ -228,7 +216,7 @@ INSTANTIATE_TEST_SUITE_P(BadInput, ShapesThatCannotBe,
                          });
 
 TEST(Check, ASolutionOutOfBoundsGivesItsReasonAndNoNumber) {
-    const job::Job job = jobOf(sample("mill_lane_six_pin"));
+    const job::Job job = jobOf(sampleTree("mill_lane_six_pin"));
     const engine::Report sound = engine::check(job);
     ASSERT_TRUE(sound.plate.field);
     EXPECT_GT(sound.plate.field->trust.residual, 0); // measured, not put in
@@ -270,8 +258,20 @@ TEST(Check, MissingFiguresAreAllNamed) {
         fields.push_back(m.field);
         EXPECT_EQ(m.how.rfind("Needed", 0), 0u) << m.field << ": " << m.how;
     }
-    for (const char* wanted : {"stations.count", "stations.circle", "plate.thickness"})
+    for (const char* wanted : {"stations.count", "stations.circle", "plate.thickness", "plate.bore", "screw.thread"})
         EXPECT_NE(std::find(fields.begin(), fields.end(), wanted), fields.end()) << wanted;
+}
+
+TEST(Check, AMissingScrewThreadIsAFigureThatIsNeededLikeAnyOther) {
+    jobfile::Tree tree = sampleTree("mill_lane_six_pin");
+    tree.erase("screw.thread");
+    tree.erase("centre");
+    const engine::Report report = engine::check(jobOf(tree));
+    EXPECT_EQ(report.grade, Grade::Incomplete);
+    ASSERT_EQ(report.missing.size(), 1u);
+    EXPECT_EQ(report.missing[0].field, "screw.thread");
+    EXPECT_EQ(report.reason, report.missing[0].how);
+    EXPECT_TRUE(report.problems.empty()) << util::toText(report.problems);
 }
 
 TEST(Check, AHungStationAStuckOneAndTippingAreJudged) {
@@ -290,7 +290,7 @@ TEST(Check, AHungStationAStuckOneAndTippingAreJudged) {
 }
 
 TEST(Check, ASoundTwoStationBarIsNotCondemnedByOneHangingStation) {
-    const engine::Report report = engine::check(jobOf(sample("mill_lane_two_pin_bar")));
+    const engine::Report report = engine::check(jobOf(sampleTree("mill_lane_two_pin_bar")));
     for (const char* id : {"plate.hung_station", "plate.tip", "plate.stuck_station"}) {
         ASSERT_TRUE(report.find(id)) << id;
         EXPECT_NE(report.find(id)->grade, Grade::Breaks) << id;
@@ -299,7 +299,7 @@ TEST(Check, ASoundTwoStationBarIsNotCondemnedByOneHangingStation) {
 }
 
 TEST(Check, WordsNameVerdictWeakestLinkAndCautions) {
-    const job::Job job = jobOf(sample("mill_lane_six_pin"));
+    const job::Job job = jobOf(sampleTree("mill_lane_six_pin"));
     const std::string words = engine::toWords(job, engine::check(job));
     for (const char* part :
          {"holds", "Weakest link", "Stop at", "Assumed", "Order of work", "Cautions", "Stand out of line"})

@@ -2,27 +2,18 @@
 
 #include "app/engine/check.h"
 #include "tests/support/jobs.h"
+#include "tests/support/quick_check.h"
 
 #include <gtest/gtest.h>
 
 using namespace pw;
-using pw::testing::jobOf;
+using pw::testing::quickCheck;
 using pw::testing::sampleTree;
-
-namespace {
-
-engine::Report quick(const jobfile::Tree& tree) {
-    engine::CheckOptions options;
-    options.mend = options.spread = false;
-    return engine::check(jobOf(tree), options);
-}
-
-} // namespace
 
 TEST(Gauge, ReadingsGoWithTheLoad) {
     for (const char* name :
          {"mill_lane_six_pin", "mill_lane_pull_three_bolt_inch", "mill_lane_pull_ram_pulley"}) {
-        const engine::Report report = quick(sampleTree(name));
+        const engine::Report report = quickCheck(sampleTree(name));
         ASSERT_GE(report.gauge.size(), 4u) << name;
         const double perNewton = report.gauge.front().reading.mm() / report.gauge.front().load.newton();
         EXPECT_GT(std::abs(perNewton), 0);
@@ -44,7 +35,7 @@ TEST(Gauge, ReadingsGoWithTheLoad) {
 /// + 0.99 and 1.98: 2.2416 and 4.0923 N.mm a newton. Springs 560..630 N and 51 N/mm: 3360..3780 N before,
 /// 4278..4698 N squeezed 3 mm.
 TEST(Card, OfASqueezeRunsFromTheFirstMoveToTheFullSqueeze) {
-    const engine::Report report = quick(sampleTree("mill_lane_six_pin"));
+    const engine::Report report = quickCheck(sampleTree("mill_lane_six_pin"));
     ASSERT_FALSE(report.card.rows.empty());
     const engine::CardRow &first = report.card.rows.front(), &last = report.card.rows.back();
     EXPECT_EQ(first.turns, 0);
@@ -73,7 +64,7 @@ TEST(Card, IsNeverLongerThanABenchCanRead) {
             "loads": [{"length": "200 mm", "force": "600 N"}], "rate": "1 N/mm", "solid_length": "60 mm"}])"));
         tree.set("travel.compress_further", further);
         tree.set("screw.usable_length", "900 mm");
-        const engine::Report report = quick(tree);
+        const engine::Report report = quickCheck(tree);
         ASSERT_FALSE(report.card.rows.empty()) << further;
         EXPECT_LE(report.card.rows.size(), 14u) << further;
         EXPECT_EQ(report.card.rows.front().squeeze->mm(), 0) << further;
@@ -85,13 +76,13 @@ TEST(Card, IsNeverLongerThanABenchCanRead) {
 TEST(Card, OfASwollenPackStartsWithTheSwell) {
     jobfile::Tree tree = sampleTree("mill_lane_six_pin");
     tree.set("travel.swell", "2 mm");
-    const engine::Report report = quick(tree);
+    const engine::Report report = quickCheck(tree);
     EXPECT_NEAR(report.card.rows.front().load.low.newton(), 6 * (560 + 102), 0.1);
     EXPECT_NEAR(report.card.rows.back().load.high.newton(), report.load.total->high.newton(), 1e-6);
 }
 
 TEST(Card, OfAPullIsQuartersOfTheLoadInProportion) {
-    const engine::Report report = quick(sampleTree("mill_lane_pull_three_bolt_inch"));
+    const engine::Report report = quickCheck(sampleTree("mill_lane_pull_three_bolt_inch"));
     ASSERT_EQ(report.card.rows.size(), 4u);
     for (int i = 0; i < 4; ++i) {
         const engine::CardRow& row = report.card.rows[i];
@@ -104,5 +95,5 @@ TEST(Card, OfAPullIsQuartersOfTheLoadInProportion) {
 }
 
 TEST(Card, WithoutAScrewThereIsNone) {
-    EXPECT_TRUE(quick(sampleTree("mill_lane_pull_ram_pulley")).card.rows.empty());
+    EXPECT_TRUE(quickCheck(sampleTree("mill_lane_pull_ram_pulley")).card.rows.empty());
 }

@@ -1,20 +1,15 @@
 #include "app/engine/check.h"
 #include "tests/support/jobs.h"
+#include "tests/support/quick_check.h"
 
 #include <gtest/gtest.h>
 
 using namespace pw;
-using pw::testing::jobOf;
+using pw::testing::quickCheck;
 using pw::testing::sampleTree;
 using verdict::Grade;
 
 namespace {
-
-engine::Report quick(const jobfile::Tree& tree) {
-    engine::CheckOptions options;
-    options.mend = options.spread = false;
-    return engine::check(jobOf(tree), options);
-}
 
 double marginOf(const engine::Report& report, const char* id) {
     const verdict::Check* check = report.find(id);
@@ -27,9 +22,9 @@ double marginOf(const engine::Report& report, const char* id) {
 /// Table 3.1: k_p 0.613 and 0.42: 0.5165; k_y 1 at both.
 TEST(Hot, AToolLosesWhatTheEurocodeSaysInScrewThreadAndPlate) {
     jobfile::Tree tree = sampleTree("mill_lane_pull_two_bolt");
-    const engine::Report cold = quick(tree);
+    const engine::Report cold = quickCheck(tree);
     tree.set("heat.tool", "350 C");
-    const engine::Report hot = quick(tree);
+    const engine::Report hot = quickCheck(tree);
     EXPECT_NEAR(marginOf(hot, "screw.stress") / marginOf(cold, "screw.stress"), 0.839, 1e-3);
     EXPECT_NEAR(marginOf(hot, "bolts.proof") / marginOf(cold, "bolts.proof"), 0.839, 1e-3);
     EXPECT_NEAR(*hot.plate.firstYieldFactor / *cold.plate.firstYieldFactor, 0.5165, 0.005);
@@ -38,9 +33,9 @@ TEST(Hot, AToolLosesWhatTheEurocodeSaysInScrewThreadAndPlate) {
 
 TEST(Hot, APartHeatsItsBoltsButNotTheScrew) {
     jobfile::Tree tree = sampleTree("mill_lane_pull_two_bolt");
-    const engine::Report cold = quick(tree);
+    const engine::Report cold = quickCheck(tree);
     tree.set("heat.part", "300 C");
-    const engine::Report hot = quick(tree);
+    const engine::Report hot = quickCheck(tree);
     EXPECT_NEAR(marginOf(hot, "bolts.proof") / marginOf(cold, "bolts.proof"), 0.903, 1e-3);
     EXPECT_NEAR(marginOf(hot, "screw.stress"), marginOf(cold, "screw.stress"), 1e-9);
     EXPECT_NEAR(*hot.plate.collapseFactor, *cold.plate.collapseFactor, 1e-9);
@@ -52,25 +47,25 @@ TEST(Hot, LegsAndRodLoseTheirShare) {
     jobfile::Tree ram = sampleTree("mill_lane_pull_ram_pulley");
     ram.set("load.total", "80 kN");
     for (auto& [tree, id] : {std::pair{&legs, "legs.tension"}, std::pair{&ram, "ram.rod"}}) {
-        const double cold = marginOf(quick(*tree), id);
+        const double cold = marginOf(quickCheck(*tree), id);
         tree->set("heat.tool", "500 C"); // k_b 0.55
-        EXPECT_NEAR(marginOf(quick(*tree), id) / cold, 0.55, 1e-3) << id;
+        EXPECT_NEAR(marginOf(quickCheck(*tree), id) / cold, 0.55, 1e-3) << id;
     }
 }
 
 TEST(Hot, UpToAHundredDegreesThePlateIsAsItWas) {
     jobfile::Tree tree = sampleTree("mill_lane_pull_two_bolt");
-    const engine::Report cold = quick(tree);
+    const engine::Report cold = quickCheck(tree);
     tree.set("heat.tool", "100 C");
-    EXPECT_EQ(*quick(tree).plate.firstYieldFactor, *cold.plate.firstYieldFactor);
+    EXPECT_EQ(*quickCheck(tree).plate.firstYieldFactor, *cold.plate.firstYieldFactor);
 }
 
 TEST(Hot, AnAluminiumToolHasNoFactorsAndSaysSo) {
     jobfile::Tree tree = sampleTree("mill_lane_pull_two_bolt");
     tree.set("plate.steel", "6061-T6");
-    EXPECT_NE(quick(tree).grade, Grade::Incomplete) << quick(tree).reason;
+    EXPECT_NE(quickCheck(tree).grade, Grade::Incomplete) << quickCheck(tree).reason;
     tree.set("heat.tool", "200 C");
-    const engine::Report report = quick(tree);
+    const engine::Report report = quickCheck(tree);
     EXPECT_EQ(report.grade, Grade::Incomplete);
     ASSERT_FALSE(report.problems.empty());
     EXPECT_EQ(report.problems.front().field, "heat.tool");

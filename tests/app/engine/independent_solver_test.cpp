@@ -46,7 +46,7 @@ const jobfile::Tree& reference() {
     return tree;
 }
 
-double number(const jobfile::Tree& tree) {
+double figureOf(const jobfile::Tree& tree) {
     EXPECT_TRUE(tree.number());
     return tree.number() ? *tree.number() : 0;
 }
@@ -56,7 +56,7 @@ std::vector<std::vector<double>> rows(const jobfile::Tree& inputs, const char* k
     for (const jobfile::Tree& row : *inputs.find(key)->items()) {
         out.emplace_back();
         for (const jobfile::Tree& item : *row.items())
-            out.back().push_back(number(item));
+            out.back().push_back(figureOf(item));
     }
     return out;
 }
@@ -66,13 +66,13 @@ PlateTask taskOf(const jobfile::Tree& inputs, double thickness) {
     const jobfile::Tree::List& rim = *inputs.find("rim")->items();
     const std::string& kind = *rim[0].text();
     if (kind == "disc")
-        task.region.rim = shape::circleLoop({0, 0}, number(rim[1]));
+        task.region.rim = shape::circleLoop({0, 0}, figureOf(rim[1]));
     else if (kind == "bar")
-        task.region.rim = shape::barLoop(number(rim[1]), number(rim[2]), true);
+        task.region.rim = shape::barLoop(figureOf(rim[1]), figureOf(rim[2]), true);
     else
-        task.region.rim = shape::rectangleLoop(number(rim[1]), number(rim[2]));
-    const double bore = number(inputs.find("bearing")->items()->at(0));
-    task.bearing = {{0, 0}, bore, number(inputs.find("bearing")->items()->at(1)), 0};
+        task.region.rim = shape::rectangleLoop(figureOf(rim[1]), figureOf(rim[2]));
+    const double bore = figureOf(inputs.find("bearing")->items()->at(0));
+    task.bearing = {{0, 0}, bore, figureOf(inputs.find("bearing")->items()->at(1)), 0};
     task.region.holes.push_back({shape::circleLoop({0, 0}, bore), shape::Part::Bore, 0});
     for (const auto& [key, part] :
          {std::pair{"access", shape::Part::Access}, {"extra", shape::Part::Extra}}) {
@@ -82,7 +82,7 @@ PlateTask taskOf(const jobfile::Tree& inputs, double thickness) {
     }
     for (const auto& s : rows(inputs, "stations"))
         task.stations.push_back({{s[0], s[1]}, s[2], s[3], s[4]});
-    task.section = {thickness, number(*reference().find("E")), number(*reference().find("nu"))};
+    task.section = {thickness, figureOf(*reference().find("E")), figureOf(*reference().find("nu"))};
     return task;
 }
 
@@ -118,7 +118,7 @@ std::map<std::string, double> figures(const PlateField& field, const PlateTask& 
     }
     i = 0;
     for (const auto& p : rows(inputs, "spots")) {
-        const auto m = momentsRound(at, field, {p[0], p[1]}, number(*reference().find("spot")));
+        const auto m = momentsRound(at, field, {p[0], p[1]}, figureOf(*reference().find("spot")));
         ++i;
         for (const auto& [name, k] : {std::pair{"Mx ", 0}, {"My ", 1}, {"Mxy ", 2}})
             out[name + std::to_string(i)] = m(k);
@@ -142,11 +142,11 @@ std::map<std::string, double> figures(const PlateField& field, const PlateTask& 
 /// What a figure is measured beside: itself, or for a moment inside the largest one inside.
 double scaleOf(const std::string& key, const jobfile::Tree& theirs) {
     if (key[0] != 'M')
-        return std::abs(number(theirs.find(key)->items()->at(0)));
+        return std::abs(figureOf(theirs.find(key)->items()->at(0)));
     double most = 0;
     for (const auto& [other, value] : *theirs.members())
         if (other[0] == 'M')
-            most = std::max(most, std::abs(number(value.items()->at(0))));
+            most = std::max(most, std::abs(figureOf(value.items()->at(0))));
     return most;
 }
 
@@ -168,8 +168,8 @@ void compare(const std::string& title, const std::map<std::string, double>& ours
         if (tolerance == tolerances.end())
             continue;
         ASSERT_TRUE(ours.contains(key)) << key;
-        const double scale = scaleOf(key, theirs), expected = number(value.items()->at(0));
-        const double off = (ours.at(key) - expected) / scale, own = number(value.items()->at(1)) / scale;
+        const double scale = scaleOf(key, theirs), expected = figureOf(value.items()->at(0));
+        const double off = (ours.at(key) - expected) / scale, own = figureOf(value.items()->at(1)) / scale;
         EXPECT_LT(own, 0.5 * tolerance->second) << key << ": the reference is not sure enough of itself";
         EXPECT_NEAR(off, 0, tolerance->second) << key << ": " << ours.at(key) << ", theirs " << expected;
         if (Worst& most = worst[kindOf(key)]; most.key.empty() || std::abs(off) > std::abs(most.off))
@@ -186,10 +186,8 @@ protected:
     const jobfile::Tree& model = *reference().find("models")->find(std::get<0>(GetParam()));
     const jobfile::Tree& inputs = *model.find("inputs");
     const jobfile::Tree& theirs = *model.find(std::get<1>(GetParam()));
-    PlateTask task = taskOf(inputs, number(*reference().find(std::get<1>(GetParam()))));
+    PlateTask task = taskOf(inputs, figureOf(*reference().find(std::get<1>(GetParam()))));
 };
-
-} // namespace
 
 TEST_P(IndependentSolver, MeetsDeflectionEnergyAndPeakAsTheFieldComes) {
     const auto field = solvePlateField(task);
@@ -204,7 +202,7 @@ TEST_P(IndependentSolver, MeetsDeflectionEnergyAndPeakAsTheFieldComes) {
     for (const auto& [key, value] : *theirs.members())
         if (kindOf(key) == "edge") {
             peak = std::max(peak, ours.at(key));
-            expected = std::max(expected, number(value.items()->at(0)));
+            expected = std::max(expected, figureOf(value.items()->at(0)));
         }
     EXPECT_NEAR(peak, expected, kEdgeMoment * expected);
     std::printf("%s: peak at an edge %+.2f %%\n", title.c_str(), 100 * (peak / expected - 1));
@@ -235,7 +233,7 @@ TEST(IndependentSolverItself, MeetsTheClosedFormOnTheAnnulus) {
     const jobfile::Tree& model = *reference().find("models")->find("annulus");
     const jobfile::Tree& inputs = *model.find("inputs");
     for (const char* theory : {"thin", "thick"}) {
-        const PlateTask task = taskOf(inputs, number(*reference().find(theory)));
+        const PlateTask task = taskOf(inputs, figureOf(*reference().find(theory)));
         const plate::PressureRing &land = task.stations[0], &bearing = task.bearing;
         const double rim = shape::asCircle(task.region.rim)->radius;
         const double t = task.section.thickness, E = task.section.E, nu = task.section.nu;
@@ -273,10 +271,12 @@ TEST(IndependentSolverItself, MeetsTheClosedFormOnTheAnnulus) {
             expected["deflection " + std::to_string(++i)] = lift(std::hypot(p[0], p[1])) - mean(bearing);
         // 0.1 %: the fourth-order elements' bore edge. All else is closer.
         for (const auto& [key, value] : expected) {
-            const double theirs = number(model.find(theory)->find(key)->items()->at(0));
+            const double theirs = figureOf(model.find(theory)->find(key)->items()->at(0));
             EXPECT_NEAR(theirs, value, 1e-3 * value) << theory << ", " << key;
             std::printf("annulus, %s, closed form: %s %+.3f %%\n", theory, key.c_str(),
                         100 * (theirs / value - 1));
         }
     }
 }
+
+} // namespace

@@ -1,21 +1,16 @@
 #include "app/engine/ladder.h"
 
 #include "core/jobfile/read.h"
+#include "tests/support/jobs.h"
 
 #include <gtest/gtest.h>
 
 using namespace pw;
 
-namespace {
-
-job::Job sample(const std::string& name) {
-    return jobfile::readJob(*jobfile::loadTree(std::string(PW_SAMPLES) + "/" + name + ".plate.json")).job;
-}
-
-} // namespace
+using pw::testing::sampleJob;
 
 TEST(Ladder, HasEveryStockThicknessWithTheSameAnswerAsACheckOfIt) {
-    const job::Job job = sample("mill_lane_six_pin");
+    const job::Job job = sampleJob("mill_lane_six_pin");
     const engine::Ladder ladder = engine::ladder(job);
     ASSERT_EQ(ladder.rungs.size(), 12u);
     job::Job alone = job;
@@ -27,7 +22,7 @@ TEST(Ladder, HasEveryStockThicknessWithTheSameAnswerAsACheckOfIt) {
 }
 
 TEST(Ladder, ThickerNeverFoldsEarlierAndTheThinnestThatHoldsIsTheFirst) {
-    const engine::Ladder ladder = engine::ladder(sample("mill_lane_six_pin"));
+    const engine::Ladder ladder = engine::ladder(sampleJob("mill_lane_six_pin"));
     for (std::size_t i = 1; i < ladder.rungs.size(); ++i)
         EXPECT_GT(*ladder.rungs[i].collapseFactor, *ladder.rungs[i - 1].collapseFactor);
     for (const engine::Rung& rung : ladder.rungs) {
@@ -39,7 +34,7 @@ TEST(Ladder, ThickerNeverFoldsEarlierAndTheThinnestThatHoldsIsTheFirst) {
 }
 
 TEST(Ladder, SpeaksInInchFractionsToAnInchJob) {
-    const engine::Ladder ladder = engine::ladder(sample("mill_lane_eight_pin_inch"));
+    const engine::Ladder ladder = engine::ladder(sampleJob("mill_lane_eight_pin_inch"));
     EXPECT_EQ(ladder.rungs.front().label, "1/8 in");
     EXPECT_NEAR(ladder.rungs.front().thickness.mm(), 3.175, 1e-12);
 }

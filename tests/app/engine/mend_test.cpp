@@ -17,8 +17,8 @@ using verdict::Grade;
 
 namespace {
 
-/// Offers to try on weakened jobs; under sanitizers each takes ten times as long, and a few show what they are
-/// after.
+/// Offers to try on weakened jobs; under sanitizers each takes ten times as long, and a few show what they
+/// are after.
 #ifdef __SANITIZE_ADDRESS__
 constexpr int kOffers = 10;
 #else

@@ -1,6 +1,7 @@
 #include "app/engine/propose.h"
 
 #include "core/jobfile/read.h"
+#include "tests/support/jobs.h"
 
 #include <gtest/gtest.h>
 
@@ -16,11 +17,7 @@ namespace {
 using jobfile::Tree;
 using verdict::Grade;
 
-Tree sampleTree(const std::string& name) {
-    const auto tree = jobfile::loadTree(std::string(PW_SAMPLES) + "/" + name + ".plate.json");
-    EXPECT_TRUE(tree.ok());
-    return *tree;
-}
+using testing::sampleTree;
 
 TEST(Propose, FromStationsLoadAndScrewAlone) {
     Tree tree = sampleTree("mill_lane_six_pin");

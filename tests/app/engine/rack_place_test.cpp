@@ -9,10 +9,10 @@ namespace fs = std::filesystem;
 namespace {
 
 /// A job in a folder of its own, a rack beside it, one in a folder below, one above.
-class RackPlace : public testing::Test {
+class RackPlace : public ::testing::Test {
 protected:
     void SetUp() override {
-        const std::string test = testing::UnitTest::GetInstance()->current_test_info()->name();
+        const std::string test = ::testing::UnitTest::GetInstance()->current_test_info()->name();
         m_top = fs::temp_directory_path() / ("platewright_rack_place_" + test);
         fs::remove_all(m_top);
         fs::create_directories(m_top / "jobs/below");

@@ -18,11 +18,7 @@ namespace {
 using jobfile::Tree;
 using verdict::Grade;
 
-job::Job sample(const std::string& name) {
-    const auto tree = jobfile::loadTree(std::string(PW_SAMPLES) + "/" + name + ".plate.json");
-    EXPECT_TRUE(tree.ok());
-    return jobfile::readJob(*tree).job;
-}
+using testing::sampleJob;
 
 Tree rackTree(const std::string& offcuts) {
     return *jobfile::fromJson(R"({"platewright_rack": 1, "offcuts": [)" + offcuts + "]}");
@@ -47,7 +43,7 @@ std::string plate(const std::string& name, const std::string& thickness, const s
 }
 
 TEST(RankRack, TheVerdictIsThatOfTheWholeCheckInThePiecesOwnThicknessAndSteel) {
-    const job::Job job = sample("mill_lane_six_pin");
+    const job::Job job = sampleJob("mill_lane_six_pin");
     const auto rack =
         rackOf(plate("thin", "5 mm", "S235", 200) + "," + plate("thick", "14.3 mm", "S355", 200));
     const RackAnswer answer = rankRack(job, rack);
@@ -70,7 +66,7 @@ TEST(RankRack, OwnedBeforeBoughtAndTheFitBeforeTheRest) {
     const auto rack = rackOf(plate("new", "12 mm", "S235", 250, R"(, "owned": false)") + "," +
                              plate("small", "12 mm", "S235", 163) + "," + plate("foil", "2 mm", "S235", 250) +
                              "," + plate("mine", "12 mm", "S235", 250));
-    const RackAnswer answer = rankRack(sample("mill_lane_six_pin"), rack);
+    const RackAnswer answer = rankRack(sampleJob("mill_lane_six_pin"), rack);
     ASSERT_EQ(answer.pieces.size(), 4u);
     EXPECT_EQ(answer.pieces[0].name, "mine");
     EXPECT_EQ(answer.pieces[1].name, "new");
@@ -89,7 +85,7 @@ TEST(RankRack, PreferenceOrdersWhatHoldsAlike) {
     const auto first = [&](Prefer prefer) {
         RackOptions options;
         options.prefer = prefer;
-        return rankRack(sample("mill_lane_six_pin"), rack, options).pieces.front().name;
+        return rankRack(sampleJob("mill_lane_six_pin"), rack, options).pieces.front().name;
     };
     EXPECT_EQ(first(Prefer::Lightest), "light");
     EXPECT_EQ(first(Prefer::QuickestCut), "light");
@@ -99,7 +95,7 @@ TEST(RankRack, PreferenceOrdersWhatHoldsAlike) {
 TEST(RankRack, AGuessedSteelIsJudgedAsScrap) {
     const auto rack = rackOf(plate("guess", "12 mm", "S355", 200, R"(, "steel_is": "guessed")") + "," +
                              plate("scrap", "12 mm", "unknown scrap", 200));
-    const RackAnswer answer = rankRack(sample("mill_lane_six_pin"), rack);
+    const RackAnswer answer = rankRack(sampleJob("mill_lane_six_pin"), rack);
     EXPECT_EQ(find(answer, "guess").grade, find(answer, "scrap").grade);
     EXPECT_EQ(find(answer, "guess").margin, find(answer, "scrap").margin);
     EXPECT_EQ(find(answer, "guess").remarks.size(), 1u);
@@ -107,7 +103,7 @@ TEST(RankRack, AGuessedSteelIsJudgedAsScrap) {
 
 TEST(RankRack, SaysWhatGoesWithFewerStationsAtATime) {
     // Folds under six springs; the half or third of the load must then be tried, and hold, for it to be said.
-    job::Job job = sample("mill_lane_six_pin");
+    job::Job job = sampleJob("mill_lane_six_pin");
     const auto rack = rackOf(plate("weak", "3.5 mm", "S235", 200));
     const RackAnswer answer = rankRack(job, rack);
     const PieceAnswer& piece = answer.pieces.front();
@@ -129,7 +125,7 @@ TEST(RankRack, WrongPiecesAreNamedAndTheRestIsRanked) {
     const auto rack =
         rackOf(plate("zero", "0 mm", "S235", 200) + "," + plate("good", "12 mm", "S235", 200) + "," +
                plate("odd", "12 mm", "S235", 200, R"(, "holes": [{"at": [900, 0], "diameter": 10}])"));
-    const RackAnswer answer = rankRack(sample("mill_lane_six_pin"), rack);
+    const RackAnswer answer = rankRack(sampleJob("mill_lane_six_pin"), rack);
     ASSERT_EQ(answer.refused.size(), 1u);
     EXPECT_EQ(answer.refused[0].name, "zero");
     EXPECT_TRUE(find(answer, "good").fits);
@@ -137,7 +133,7 @@ TEST(RankRack, WrongPiecesAreNamedAndTheRestIsRanked) {
 }
 
 TEST(RankRack, AJobWithoutAPlateSaysWhatItNeeds) {
-    job::Job job = sample("mill_lane_six_pin");
+    job::Job job = sampleJob("mill_lane_six_pin");
     job.plate.outline.reset();
     const RackAnswer answer = rankRack(job, rackOf(plate("good", "12 mm", "S235", 200)));
     EXPECT_TRUE(answer.pieces.empty());
@@ -154,12 +150,12 @@ TEST(RankRack, StopsWhenAsked) {
         return ++asked < 3;
     };
     EXPECT_THROW(
-        (void)rankRack(sample("mill_lane_six_pin"), rackOf(plate("good", "12 mm", "S235", 200)), options),
+        (void)rankRack(sampleJob("mill_lane_six_pin"), rackOf(plate("good", "12 mm", "S235", 200)), options),
         Stopped);
 }
 
 TEST(RankRack, AStackTakesSeveralPlatesFromOnePiece) {
-    job::Job job = sample("mill_lane_six_pin");
+    job::Job job = sampleJob("mill_lane_six_pin");
     job.plate.stacked = 2;
     const auto rack = rackOf(plate("one", "12 mm", "S235", 200) + "," + plate("both", "12 mm", "S235", 340) +
                              "," + plate("pair", "12 mm", "S235", 200, R"(, "count": 2)"));
@@ -173,7 +169,7 @@ TEST(RankRack, AStackTakesSeveralPlatesFromOnePiece) {
 
 TEST(AfterCutting, AreaIsConservedAndTheOldRackStands) {
     for (const char* name : {"mill_lane_six_pin", "mill_lane_two_pin_bar", "mill_lane_three_pin_polygon"}) {
-        const job::Job job = sample(name);
+        const job::Job job = sampleJob(name);
         const Tree before = rackTree(plate("piece", "12 mm", "S235", 420,
                                            R"(, "count": 2, "holes": [{"at": [150, 150], "diameter": 30}])"));
         const Tree kept = before;
@@ -203,7 +199,7 @@ TEST(AfterCutting, AreaIsConservedAndTheOldRackStands) {
 }
 
 TEST(AfterCutting, KeepsThePieceAsTypedAndWhatTheProgramDoesNotKnow) {
-    const job::Job job = sample("mill_lane_six_pin");
+    const job::Job job = sampleJob("mill_lane_six_pin");
     const auto before = jobfile::fromJson(R"({"platewright_rack": 1, "paint": "red", "offcuts": [
         {"name": "piece", "thickness": "1/2 in", "steel": {"name": "S235", "mill": "lot 7"}, "heard": {"of": ["a", "b"]},
          "outline": {"shape": "rectangle", "length": "500 mm", "width": "500 mm", "drawn": "by hand"},
@@ -257,11 +253,12 @@ TEST(PieceUnder, TakesThePlaceOfAnotherAndLeavesWhatTheProgramDoesNotKnow) {
     for (const auto& [path, value] : changesFor(answer, reading.rack.offcuts[0]))
         value.isNull() ? (void)tree.erase(path) : tree.set(path, value);
     EXPECT_EQ(*tree.at("piece"), pw::testing::treeOf(R"({"name": "piece", "chalk": "white"})"));
-    EXPECT_EQ(*tree.at("plate.tests"), pw::testing::treeOf(R"({"tried_by": "the apprentice", "bend": "bent"})"));
+    EXPECT_EQ(*tree.at("plate.tests"),
+              pw::testing::treeOf(R"({"tried_by": "the apprentice", "bend": "bent"})"));
 }
 
 TEST(PieceUnder, LiesUnderThePlateWhereTheAnswerPutIt) {
-    const job::Job job = sample("mill_lane_six_pin");
+    const job::Job job = sampleJob("mill_lane_six_pin");
     const rack::RackReading reading =
         rackOf(plate("piece", "12 mm", "S235", 300, R"(, "holes": [{"at": [100, 100], "diameter": 22}])"));
     const RackAnswer answer = rankRack(job, reading);

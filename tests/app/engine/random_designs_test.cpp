@@ -14,18 +14,18 @@ using pw::testing::Design;
 
 namespace {
 
-constexpr std::uint32_t kSeed = 20240;
-constexpr int kDesigns = 200;
+constexpr std::uint32_t kFewSeed = 20240;
+constexpr int kFewDesigns = 200;
 
 const std::vector<Design>& designs() {
     static const std::vector<Design> made = [] {
-        std::printf("seed %u\n", kSeed);
-        pw::testing::RandomDesigns random(kSeed);
+        std::printf("seed %u\n", kFewSeed);
+        pw::testing::RandomDesigns random(kFewSeed);
         std::vector<Design> all;
-        for (int i = 0; i < kDesigns; ++i) {
+        for (int i = 0; i < kFewDesigns; ++i) {
             all.push_back(random.next());
-            all.back().words =
-                "design " + std::to_string(i) + " of seed " + std::to_string(kSeed) + ": " + all.back().words;
+            all.back().words = "design " + std::to_string(i) + " of seed " + std::to_string(kFewSeed) + ": " +
+                               all.back().words;
         }
         return all;
     }();
@@ -56,7 +56,7 @@ std::shared_ptr<const PlateField> fieldOf(const PlateTask& task) {
 
 /// Each design's own field, solved once for all tests that want it.
 const PlateField* ownField(std::size_t i) {
-    static std::vector<std::shared_ptr<const PlateField>> fields(kDesigns);
+    static std::vector<std::shared_ptr<const PlateField>> fields(kFewDesigns);
     if (!fields[i])
         fields[i] = fieldOf(designs()[i].task);
     return fields[i].get();
@@ -141,7 +141,7 @@ PlateTask rescaledTask(const PlateTask& task, double s) {
 TEST(RandomDesigns, SolveWithFiniteFiguresAndReactionsThatEqualTheLoads) {
     double worstReaction = 0;
     int settled = 0, symmetric = 0;
-    for (std::size_t i = 0; i < kDesigns; ++i) {
+    for (std::size_t i = 0; i < kFewDesigns; ++i) {
         SCOPED_TRACE(designs()[i].words);
         const PlateTask& task = designs()[i].task;
         const PlateField* field = ownField(i);
@@ -165,17 +165,17 @@ TEST(RandomDesigns, SolveWithFiniteFiguresAndReactionsThatEqualTheLoads) {
         settled += field->settled;
         symmetric += field->model->sector().count > 1;
     }
-    std::printf("%d of %d settled, %d with symmetry, worst reaction %.1e of the load\n", settled, kDesigns,
+    std::printf("%d of %d settled, %d with symmetry, worst reaction %.1e of the load\n", settled, kFewDesigns,
                 symmetric, worstReaction);
-    EXPECT_GT(symmetric, kDesigns / 4); // both ways of solving are tried
-    EXPECT_LT(symmetric, kDesigns * 3 / 4);
-    EXPECT_GT(settled, kDesigns * 9 / 10);
+    EXPECT_GT(symmetric, kFewDesigns / 4); // both ways of solving are tried
+    EXPECT_LT(symmetric, kFewDesigns * 3 / 4);
+    EXPECT_GT(settled, kFewDesigns * 9 / 10);
 }
 
 TEST(RandomDesigns, WholePlateAnswersLikeItsSector) {
     Worst worst;
     int compared = 0;
-    for (std::size_t i = 0; i < kDesigns; ++i) {
+    for (std::size_t i = 0; i < kFewDesigns; ++i) {
         SCOPED_TRACE(designs()[i].words);
         const PlateTask& task = designs()[i].task;
         const plate::Sector sector = sectorOf(task);
@@ -201,8 +201,8 @@ TEST(RandomDesigns, WholePlateAnswersLikeItsSector) {
 TEST(RandomDesigns, TurningMirroringAndRescalingChangeNothing) {
     Worst worst;
     int compared = 0;
-    pw::testing::RandomDesigns random(kSeed + 1);
-    for (std::size_t i = 0; i < kDesigns; ++i) {
+    pw::testing::RandomDesigns random(kFewSeed + 1);
+    for (std::size_t i = 0; i < kFewDesigns; ++i) {
         SCOPED_TRACE(designs()[i].words);
         const PlateTask& task = designs()[i].task;
         const double by = random.between(0.2, 3);
@@ -230,7 +230,7 @@ TEST(RandomDesigns, TurningMirroringAndRescalingChangeNothing) {
 TEST(RandomDesigns, SumOfTwoLoadsBendsAsTheLoadsOfTheSum) {
     double worst = 0;
     int compared = 0;
-    for (std::size_t i = 0; i < kDesigns; ++i) {
+    for (std::size_t i = 0; i < kFewDesigns; ++i) {
         SCOPED_TRACE(designs()[i].words);
         const PlateTask& task = designs()[i].task;
         if (sectorOf(task).count == 1 && i % 4 != 0)
@@ -259,7 +259,7 @@ TEST(RandomDesigns, SumOfTwoLoadsBendsAsTheLoadsOfTheSum) {
 TEST(RandomDesigns, CollapseLoadDoesNotDependOnTheLoadItIsCountedIn) {
     double worst = 0;
     int compared = 0, general = 0;
-    for (std::size_t i = 0; i < kDesigns; ++i) {
+    for (std::size_t i = 0; i < kFewDesigns; ++i) {
         SCOPED_TRACE(designs()[i].words);
         PlateTask task = designs()[i].task;
         // Small sectors, and a few of the others: bending past yield costs fifty solutions.

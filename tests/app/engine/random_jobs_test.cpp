@@ -16,7 +16,7 @@ using verdict::Grade;
 
 namespace {
 
-constexpr std::uint32_t kSeed = 731;
+constexpr std::uint32_t kJobsSeed = 731;
 constexpr int kJobs = 24;
 
 /// Writes every figure in one system.
@@ -156,8 +156,8 @@ void expectNear(const Found<double>& a, const Found<double>& b, double part, dou
 } // namespace
 
 TEST(RandomJobs, AreCheckedWithFiniteFiguresAndAlikeInEitherSystemOfUnits) {
-    std::printf("seed %u\n", kSeed);
-    pw::testing::RandomDesigns random(kSeed);
+    std::printf("seed %u\n", kJobsSeed);
+    pw::testing::RandomDesigns random(kJobsSeed);
     int answered = 0;
     for (int i = 0; i < kJobs; ++i) {
         const Figures f = anyFigures(random);
@@ -185,7 +185,7 @@ TEST(RandomJobs, AreCheckedWithFiniteFiguresAndAlikeInEitherSystemOfUnits) {
 }
 
 TEST(RandomJobs, MoreLoadNeverGivesABetterVerdict) {
-    pw::testing::RandomDesigns random(kSeed + 1);
+    pw::testing::RandomDesigns random(kJobsSeed + 1);
     for (int i = 0; i < kJobs / 2; ++i) {
         Figures f = anyFigures(random);
         f.lopsided = false;

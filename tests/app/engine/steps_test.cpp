@@ -4,6 +4,7 @@
 #include "app/engine/words.h"
 #include "core/units/format.h"
 #include "tests/support/jobs.h"
+#include "tests/support/quick_check.h"
 
 #include <cctype>
 #include <filesystem>
@@ -11,16 +12,11 @@
 
 using namespace pw;
 using pw::testing::jobOf;
+using pw::testing::quickCheck;
 using pw::testing::sampleTree;
 using units::show;
 
 namespace {
-
-engine::Report quick(const jobfile::Tree& tree) {
-    engine::CheckOptions options;
-    options.mend = options.spread = false;
-    return engine::check(jobOf(tree), options);
-}
 
 std::string joined(const std::vector<std::string>& lines) {
     std::string text;
@@ -40,7 +36,7 @@ bool has(const std::string& text, const std::string& part) {
 /// Thread left: 125 - (30 - 3
 /// + 15.35 + 12 + 6 + 18) = 46.65 mm.
 TEST(Steps, OfASqueezeCarryTheJobsOwnNumbers) {
-    const engine::Report report = quick(sampleTree("mill_lane_six_pin"));
+    const engine::Report report = quickCheck(sampleTree("mill_lane_six_pin"));
     const std::string text = joined(report.steps);
     const auto mm = [](double v) { return show(units::Length::fromMm(v), units::System::Metric); };
     for (const std::string& part :
@@ -58,7 +54,7 @@ TEST(Steps, OfAPullNeverGoPastTheRamsValveOrCapacity) {
          {std::tuple{"ram.max_pressure", "500 bar", 500.0}, std::tuple{"ram.max_pressure", "300 bar", 300.0},
           std::tuple{"ram.capacity", "6 t", 6 * 9806.65 / 160}}) { // bar, on 1600 mm2
         tree.set(field, value);
-        const std::string text = units::plainBlanks(joined(quick(tree).steps));
+        const std::string text = units::plainBlanks(joined(quickCheck(tree).steps));
         const std::size_t unit = text.find(" bar on the ram's gauge");
         ASSERT_NE(unit, std::string::npos) << text;
         EXPECT_LE(std::stod(text.substr(text.rfind(' ', unit - 1) + 1)), most + 1e-9) << text;
@@ -66,7 +62,7 @@ TEST(Steps, OfAPullNeverGoPastTheRamsValveOrCapacity) {
 }
 
 TEST(Steps, OfAPullNameBoltsDialAndHeat) {
-    const engine::Report report = quick(sampleTree("mill_lane_pull_ram_pulley"));
+    const engine::Report report = quickCheck(sampleTree("mill_lane_pull_ram_pulley"));
     const std::string text = joined(report.steps);
     for (const std::string& part :
          {std::string("4 x M16"), std::string("Stand the ram square"),
@@ -78,7 +74,7 @@ TEST(Steps, OfAPullNameBoltsDialAndHeat) {
 }
 
 TEST(Steps, WithoutARamSayStopTorqueAndRatedLoad) {
-    const engine::Report report = quick(sampleTree("mill_lane_pull_two_bolt"));
+    const engine::Report report = quickCheck(sampleTree("mill_lane_pull_two_bolt"));
     const std::string text = joined(report.steps);
     EXPECT_TRUE(has(text, "Stop at " + show(*report.screw.stopTorque, report.preferred))) << text;
     EXPECT_TRUE(has(text, show(*report.screw.ratedLoad, report.preferred))) << text;
@@ -88,27 +84,27 @@ TEST(Steps, WithoutARamSayStopTorqueAndRatedLoad) {
 
 /// A quarter of the load on the dial is a quarter of the load.
 TEST(Steps, TheDialOfAPullIsThatOfTheGauge) {
-    const engine::Report report = quick(sampleTree("mill_lane_pull_two_bolt"));
+    const engine::Report report = quickCheck(sampleTree("mill_lane_pull_two_bolt"));
     EXPECT_TRUE(has(joined(report.steps), show(report.gauge.front().load, report.preferred)));
     EXPECT_NEAR(report.gauge.front().load / report.load.total->high, 0.25, 1e-9);
 }
 
 TEST(Cautions, APackIsNotHeatedWithItsSprings) {
     jobfile::Tree tree = sampleTree("mill_lane_six_pin");
-    EXPECT_FALSE(has(joined(quick(tree).cautions), "DO NOT HEAT"));
-    EXPECT_TRUE(has(joined(quick(tree).cautions), "Do not heat springs"));
+    EXPECT_FALSE(has(joined(quickCheck(tree).cautions), "DO NOT HEAT"));
+    EXPECT_TRUE(has(joined(quickCheck(tree).cautions), "Do not heat springs"));
     tree.set("heat.part", "150 C");
-    EXPECT_TRUE(has(joined(quick(tree).cautions), "DO NOT HEAT A PACK WITH ITS SPRINGS IN PLACE"));
+    EXPECT_TRUE(has(joined(quickCheck(tree).cautions), "DO NOT HEAT A PACK WITH ITS SPRINGS IN PLACE"));
     tree = sampleTree("mill_lane_pull_ram_pulley");
     tree.set("heat.part", "150 C");
-    EXPECT_TRUE(has(joined(quick(tree).cautions), "hot ram"));
+    EXPECT_TRUE(has(joined(quickCheck(tree).cautions), "hot ram"));
 }
 
 TEST(Cautions, HammeringIsWarnedOfWhereItIsMeant) {
     jobfile::Tree tree = sampleTree("mill_lane_pull_two_bolt");
-    EXPECT_FALSE(has(joined(quick(tree).cautions), "blow"));
+    EXPECT_FALSE(has(joined(quickCheck(tree).cautions), "blow"));
     tree.set("screw.hammering", true);
-    EXPECT_TRUE(has(joined(quick(tree).cautions), "A blow on a loaded tool"));
+    EXPECT_TRUE(has(joined(quickCheck(tree).cautions), "A blow on a loaded tool"));
 }
 
 TEST(Words, LeaveNothingUnsaidOrUnfinished) {

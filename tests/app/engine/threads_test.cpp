@@ -8,24 +8,17 @@
 #include "core/jobfile/json.h"
 #include "core/jobfile/read.h"
 #include "core/rack/rack_file.h"
+#include "tests/support/jobs.h"
 
 #include <atomic>
 #include <future>
 #include <gtest/gtest.h>
 
 using namespace pw;
+using pw::testing::sampleJob;
+using pw::testing::sampleTree;
 
 namespace {
-
-jobfile::Tree tree(const std::string& sample) {
-    const auto read = jobfile::loadTree(std::string(PW_SAMPLES "/") + sample + ".plate.json");
-    EXPECT_TRUE(read);
-    return *read;
-}
-
-job::Job jobOf(const std::string& sample) {
-    return jobfile::readJob(tree(sample)).job;
-}
 
 /// The report without the one figure that differs from run to run.
 std::string figures(const engine::Report& report) {
@@ -42,16 +35,16 @@ TEST(Threads, ChecksOfDifferentJobsAtOnceAnswerLikeOneAtATime) {
     std::vector<std::future<std::string>> running;
     for (const std::string& sample : samples)
         running.push_back(
-            std::async(std::launch::async, [sample] { return figures(engine::check(jobOf(sample))); }));
+            std::async(std::launch::async, [sample] { return figures(engine::check(sampleJob(sample))); }));
     for (std::size_t i = 0; i < samples.size(); ++i)
-        EXPECT_EQ(running[i].get(), figures(engine::check(jobOf(samples[i])))) << samples[i];
+        EXPECT_EQ(running[i].get(), figures(engine::check(sampleJob(samples[i])))) << samples[i];
 }
 
 TEST(Threads, ChecksThatShareMeshesAnswerAlike) {
     engine::CheckOptions options;
     options.mend = false;
     options.models = std::make_shared<engine::ModelCache>();
-    const job::Job one = jobOf("mill_lane_six_pin");
+    const job::Job one = sampleJob("mill_lane_six_pin");
     std::vector<std::future<std::string>> running;
     for (int i = 0; i < 4; ++i)
         running.push_back(
@@ -62,10 +55,11 @@ TEST(Threads, ChecksThatShareMeshesAnswerAlike) {
 }
 
 TEST(Threads, ALadderAndProposalsRunBesideAChecking) {
-    auto ladder = std::async(std::launch::async, [] { return engine::ladder(jobOf("mill_lane_six_pin")); });
+    auto ladder =
+        std::async(std::launch::async, [] { return engine::ladder(sampleJob("mill_lane_six_pin")); });
     auto proposals =
-        std::async(std::launch::async, [] { return engine::propose(tree("mill_lane_six_pin")); });
-    EXPECT_EQ(engine::check(jobOf("mill_lane_six_pin_thin")).grade, verdict::Grade::Sets);
+        std::async(std::launch::async, [] { return engine::propose(sampleTree("mill_lane_six_pin")); });
+    EXPECT_EQ(engine::check(sampleJob("mill_lane_six_pin_thin")).grade, verdict::Grade::Sets);
     EXPECT_GT(ladder.get().rungs.size(), 5u);
     EXPECT_FALSE(proposals.get().best.empty());
 }
@@ -83,7 +77,7 @@ TEST(Threads, ARackIsStoppedFromAnotherThread) {
     };
     auto running = std::async(std::launch::async, [&] {
         try {
-            (void)engine::rankRack(jobOf("mill_lane_six_pin"), reading, options);
+            (void)engine::rankRack(sampleJob("mill_lane_six_pin"), reading, options);
             return false;
         } catch (const engine::Stopped&) {
             return true;

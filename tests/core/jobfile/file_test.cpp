@@ -12,7 +12,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-class JobFile : public testing::Test {
+class JobFile : public ::testing::Test {
 protected:
     void SetUp() override {
         std::string name = (fs::temp_directory_path() / "pw-job-XXXXXX").string();

@@ -21,7 +21,7 @@ std::vector<fs::path> samples() {
     return files;
 }
 
-class Samples : public testing::TestWithParam<fs::path> {};
+class Samples : public ::testing::TestWithParam<fs::path> {};
 
 TEST_P(Samples, ReadWithoutAProblemOrAnUnknownKey) {
     const auto tree = loadTree(GetParam());
@@ -41,7 +41,7 @@ TEST_P(Samples, AreSavedToTheLetterAsTheyAre) {
     EXPECT_EQ(toJson(*fromJson(*text)), *text);
 }
 
-INSTANTIATE_TEST_SUITE_P(Every, Samples, testing::ValuesIn(samples()), [](const auto& sample) {
+INSTANTIATE_TEST_SUITE_P(Every, Samples, ::testing::ValuesIn(samples()), [](const auto& sample) {
     std::string name = sample.param.filename().string();
     std::ranges::replace_if(
         name, [](char c) { return !std::isalnum(static_cast<unsigned char>(c)); }, '_');

@@ -1,6 +1,7 @@
 #include "core/loadpath/back.h"
 
 #include "tests/support/jobs.h"
+#include "tests/support/quantities.h"
 
 #include <gtest/gtest.h>
 
@@ -11,9 +12,7 @@ using pw::testing::findCheck;
 using pw::testing::jobFrom;
 namespace job = pw::job;
 
-Force newton(double v) {
-    return Force::fromN(v);
-}
+using pw::testing::newton;
 
 /// Strength of the parts by hand: S235 235 MPa up to 16 mm and 225 above (EN 10025-2), 1045 310 MPa (Shigley
 /// 9th ed. Table A-20).

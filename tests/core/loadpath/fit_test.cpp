@@ -1,5 +1,7 @@
 #include "core/loadpath/fit.h"
 
+#include "tests/support/quantities.h"
+
 #include <gtest/gtest.h>
 #include <numbers>
 
@@ -8,9 +10,7 @@ namespace {
 using namespace pw::loadpath;
 namespace job = pw::job;
 
-Length mm(double v) {
-    return Length::fromMm(v);
-}
+using pw::testing::mm;
 
 /// Saw and drill with figures of its own, so that the arithmetic is plain.
 job::Job plain() {

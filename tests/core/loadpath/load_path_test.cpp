@@ -1,5 +1,7 @@
 #include "core/loadpath/load_path.h"
 
+#include "tests/support/quantities.h"
+
 #include <gtest/gtest.h>
 
 namespace {
@@ -7,12 +9,8 @@ namespace {
 using namespace pw::loadpath;
 namespace job = pw::job;
 
-Length mm(double v) {
-    return Length::fromMm(v);
-}
-Force newton(double v) {
-    return Force::fromN(v);
-}
+using pw::testing::mm;
+using pw::testing::newton;
 
 /// An invented six-pin drum with every figure of the load path.
 job::Job whole() {
@@ -123,8 +121,7 @@ TEST(LoadPath, MissingFiguresBecomeIncompleteChecksThatSayHowToMeasure) {
         EXPECT_EQ(check->grade, Grade::Incomplete) << id;
         EXPECT_FALSE(check->basis.empty()) << id;
     }
-    ASSERT_FALSE(path.problems.empty());
-    EXPECT_EQ(path.problems.front().field, "screw.thread");
+    EXPECT_TRUE(path.problems.empty()); // nothing that was given is wrong
 }
 
 TEST(LoadPath, WithoutALoadNothingIsJudgedOnStrength) {

@@ -1,5 +1,7 @@
 #include "core/loadpath/rating.h"
 
+#include "tests/support/quantities.h"
+
 #include <gtest/gtest.h>
 
 namespace {
@@ -7,12 +9,8 @@ namespace {
 using namespace pw::loadpath;
 namespace job = pw::job;
 
-Length mm(double v) {
-    return Length::fromMm(v);
-}
-Force newton(double v) {
-    return Force::fromN(v);
-}
+using pw::testing::mm;
+using pw::testing::newton;
 
 Check force(const std::string& id, double margin, double wanted) {
     Check check;

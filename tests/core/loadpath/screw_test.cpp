@@ -1,5 +1,7 @@
 #include "core/loadpath/screw.h"
 
+#include "tests/support/quantities.h"
+
 #include <cmath>
 #include <gtest/gtest.h>
 #include <numbers>
@@ -10,12 +12,8 @@ using namespace pw::loadpath;
 namespace job = pw::job;
 namespace material = pw::material;
 
-Length mm(double v) {
-    return Length::fromMm(v);
-}
-Force newton(double v) {
-    return Force::fromN(v);
-}
+using pw::testing::mm;
+using pw::testing::newton;
 
 pw::thread::Thread thread(const std::string& name) {
     auto parsed = pw::thread::parse(name);

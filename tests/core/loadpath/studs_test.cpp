@@ -2,6 +2,7 @@
 
 #include "tests/support/csv.h"
 #include "tests/support/jobs.h"
+#include "tests/support/quantities.h"
 
 #include <gtest/gtest.h>
 
@@ -12,9 +13,7 @@ using pw::testing::findCheck;
 using pw::testing::jobFrom;
 namespace job = pw::job;
 
-Force newton(double v) {
-    return Force::fromN(v);
-}
+using pw::testing::newton;
 
 /// Common practice, no published source (MODEL 4): F/(n - 1) for three or more, 0.6 F each for two.
 TEST(Studs, TheWorstTakesMoreThanItsShare) {

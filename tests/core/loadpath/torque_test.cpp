@@ -1,6 +1,7 @@
 #include "core/loadpath/torque.h"
 
 #include "tests/support/csv.h"
+#include "tests/support/quantities.h"
 
 #include <cmath>
 #include <gtest/gtest.h>
@@ -12,9 +13,7 @@ using namespace pw::loadpath;
 namespace job = pw::job;
 using pw::testing::readCsv;
 
-Length mm(double v) {
-    return Length::fromMm(v);
-}
+using pw::testing::mm;
 
 double published(const std::string& id) {
     for (const auto& row : readCsv(PW_REFERENCE "/threads_grades_torque_screws.csv"))

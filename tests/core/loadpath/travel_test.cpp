@@ -1,6 +1,7 @@
 #include "core/loadpath/travel.h"
 
 #include "tests/support/chance.h"
+#include "tests/support/quantities.h"
 
 #include <gtest/gtest.h>
 
@@ -9,9 +10,7 @@ namespace {
 using namespace pw::loadpath;
 namespace job = pw::job;
 
-Length mm(double v) {
-    return Length::fromMm(v);
-}
+using pw::testing::mm;
 
 TravelInputs nutOnStud() {
     TravelInputs in;

@@ -12,7 +12,7 @@ using namespace pw::plate;
 using pw::testing::readCsv;
 using pw::testing::Row;
 
-constexpr double kPi = std::numbers::pi;
+using std::numbers::pi;
 /// The recomputed column is printed to seven figures.
 constexpr double kSevenFigures = 1e-6;
 /// The old tables were made on slide rules: their last figure can be off by more than rounding.
@@ -103,7 +103,7 @@ TEST(AnnularPlate, MeetsEveryRowOfRoarksTable) {
         plate.innerEdge = edgeIn(text, "inner");
         if (has(text, "line load")) {
             const double r0 = has(text, "r0=b") ? plate.inner : valueAfter(text, "r0/a=");
-            plate.lines = {{r0, 2 * kPi * r0}};
+            plate.lines = {{r0, 2 * pi * r0}};
         } else {
             ASSERT_TRUE(has(text, "uniform pressure q over b..a")) << text;
             plate.rings = {{plate.inner, plate.outer, 1}};
@@ -198,7 +198,7 @@ TEST(AnnularPlate, ANarrowRingTurnsAsARing) {
     const double e = 200000, t = 0.01;
     plate.rigidity = e * t * t * t / (12 * 0.91);
     plate.outerEdge = Edge::Supported;
-    plate.lines = {{99, 2 * kPi * 99.5}};
+    plate.lines = {{99, 2 * pi * 99.5}};
     const double inertia = t * t * t / 12 * 1.0; // ring section 1 mm wide, bending in its own plane's normal
     const double theta = 1.0 * 1.0 * 99.5 * 99.5 / (e * inertia);
     EXPECT_NEAR(solved(plate).inner().slope, theta, 0.02 * theta);
@@ -264,8 +264,8 @@ TEST(AnnularPlate, EdgesCarryWhatIsLaidOn) {
     plate.lines = {{10, 200}, {50, 1000}, {70, 300}};
     plate.rings = {{20, 40, 0.5}};
     const AnnularSolution solution = solved(plate);
-    const double total = 1500 + 0.5 * kPi * (1600 - 400);
-    const double up = 2 * kPi * (10 * solution.innerReaction() + 70 * solution.outerReaction());
+    const double total = 1500 + 0.5 * pi * (1600 - 400);
+    const double up = 2 * pi * (10 * solution.innerReaction() + 70 * solution.outerReaction());
     EXPECT_NEAR(up, total, 1e-9 * total);
 }
 
@@ -285,7 +285,7 @@ TEST(AnnularPlate, ABalancedLoadNeedsNoEdgeAndTheDatumOnlyMovesIt) {
     EXPECT_NEAR(atBore.at(30).radialMoment, atRim.at(30).radialMoment, 1e-9 * 1000);
     // The same plate held up by simple supports where the load stood, pushed at the other circle: same
     // moments. (Between the two circles the shear is all the load.)
-    EXPECT_NEAR(atRim.at(30).shear, -1000 / (2 * kPi * 30), 1e-9);
+    EXPECT_NEAR(atRim.at(30).shear, -1000 / (2 * pi * 30), 1e-9);
     EXPECT_NEAR(atRim.outer().shear, 0, 1e-9);
 }
 

@@ -13,8 +13,8 @@ using pw::testing::annulusMesh;
 
 namespace {
 
-constexpr double kPi = std::numbers::pi;
-constexpr Section kSection{6, 200000, 0.3};
+using std::numbers::pi;
+constexpr Section kSixThick{6, 200000, 0.3};
 
 struct Balanced {
     Mesh mesh;
@@ -30,11 +30,11 @@ Eigen::VectorXd loadAt(const Mesh& mesh, double offset) {
 
 Balanced withOffset(double offset, bool hard) {
     Balanced b;
-    b.mesh = annulusMesh(10, 60, 2 * kPi, 8, 20);
+    b.mesh = annulusMesh(10, 60, 2 * pi, 8, 20);
     b.forces = loadAt(b.mesh, offset);
     const PressureRing ring{{0, 0}, 10, 25, 0};
     b.reaction =
-        hard ? *hardReaction(b.mesh, {}, kSection, b.forces, ring) : balance(b.mesh, {}, b.forces, ring);
+        hard ? *hardReaction(b.mesh, {}, kSixThick, b.forces, ring) : balance(b.mesh, {}, b.forces, ring);
     return b;
 }
 
@@ -66,7 +66,7 @@ TEST(CentreBearing, KernOfARingIsWhereItBeginsToLift) {
     // the middle: the kern of an annulus (any strength of materials text; e.g. Timoshenko, Strength of
     // Materials part 1, art. 52).
     const double kern = (25.0 * 25 + 10 * 10) / (4 * 25);
-    const Mesh mesh = annulusMesh(10, 60, 2 * kPi, 8, 20);
+    const Mesh mesh = annulusMesh(10, 60, 2 * pi, 8, 20);
     const auto lifted = [&](double offset) {
         return balance(mesh, {}, loadAt(mesh, offset), {{0, 0}, 10, 25, 0}).lifted;
     };
@@ -75,14 +75,14 @@ TEST(CentreBearing, KernOfARingIsWhereItBeginsToLift) {
 }
 
 TEST(CentreBearing, BeyondItsReachTheScrewBends) {
-    const Mesh mesh = annulusMesh(10, 60, 2 * kPi, 8, 20);
+    const Mesh mesh = annulusMesh(10, 60, 2 * pi, 8, 20);
     const Eigen::VectorXd f = pressureForces(mesh, {}, {{{45, 0}, 0, 9, 1000}});
     const Reaction r = balance(mesh, {}, f, {{0, 0}, 10, 25, 0});
     const double offset = mesh.nodes.row(0).dot(f) / 1000;
     EXPECT_NEAR(r.offset, offset, 1e-9 * offset);
     EXPECT_NEAR(r.screwMoment, 1000 * (offset - kFarthestPush * 25), 1e-6 * r.screwMoment);
     // A hard washer has nothing but pushing: this load tips the plate off it, and that is said.
-    const auto hard = hardReaction(mesh, {}, kSection, f, {{0, 0}, 10, 25, 0});
+    const auto hard = hardReaction(mesh, {}, kSixThick, f, {{0, 0}, 10, 25, 0});
     ASSERT_FALSE(hard);
     EXPECT_NE(hard.problem().message.find("tips"), std::string::npos);
 }
@@ -91,7 +91,7 @@ TEST(CentreBearing, AHardWasherBearsAtItsRimUnderABendingPlateAndTheLoadStillBal
     const Sector sector{12, 0};
     const Mesh mesh = annulusMesh(10, 70, sector.opening(), 20, 4);
     const Eigen::VectorXd f = pressureForces(mesh, sector, {{{0, 0}, 45, 55, 7500}});
-    const auto hard = hardReaction(mesh, sector, kSection, f, {{0, 0}, 10, 22, 0});
+    const auto hard = hardReaction(mesh, sector, kSixThick, f, {{0, 0}, 10, 22, 0});
     ASSERT_TRUE(hard);
     EXPECT_GT(hard->lifted, 0.3); // the plate bends away from the middle of the washer
     EXPECT_LE(hard->forces.sum(), 0);
@@ -99,7 +99,7 @@ TEST(CentreBearing, AHardWasherBearsAtItsRimUnderABendingPlateAndTheLoadStillBal
     // Bearing farther out shortens the lever: less bend than under an even pressure.
     const PlateModel model(mesh, sector);
     const auto bend = [&](const Eigen::VectorXd& reaction) {
-        const auto s = solveElastic(model, kSection, f + reaction);
+        const auto s = solveElastic(model, kSixThick, f + reaction);
         EXPECT_TRUE(s);
         return s->nodes.row(0).maxCoeff() - s->nodes.row(0).minCoeff();
     };

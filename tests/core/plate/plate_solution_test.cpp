@@ -19,7 +19,7 @@ using Kind = MeshEdge::Kind;
 
 namespace {
 
-constexpr double kPi = std::numbers::pi;
+using std::numbers::pi;
 
 /// A load of `total` spread evenly along one edge of the mesh.
 Eigen::VectorXd edgeForces(const Mesh& mesh, Kind kind, double total) {
@@ -35,12 +35,6 @@ Eigen::VectorXd edgeForces(const Mesh& mesh, Kind kind, double total) {
         f(e.nodes[2]) += side / 6;
     }
     return f * (total / length);
-}
-
-int nodeNear(const Mesh& mesh, double x, double y) {
-    Eigen::Index best = 0;
-    (mesh.nodes.colwise() - Eigen::Vector2d(x, y)).colwise().norm().minCoeff(&best);
-    return static_cast<int>(best);
 }
 
 struct Held {
@@ -76,7 +70,7 @@ TEST_P(RestrainedAnnulus, FieldMeetsTheExactThinPlateWithinOnePercent) {
     const Sector sector{8, 0};
     const Mesh mesh = annulusMesh(b, a, sector.opening(), 14, 6);
     const PlateModel model(mesh, sector, supports(outer, inner));
-    const double total = p * kPi * (a * a - 65 * 65);
+    const double total = p * pi * (a * a - 65 * 65);
     const auto field =
         solveElastic(model, {t, 200000, 0.3}, pressureForces(mesh, sector, {{{0, 0}, 65, a, -total}}));
     ASSERT_TRUE(field) << field.problem().message;
@@ -136,7 +130,7 @@ TEST(PlateSolution, MeetsTimoshenkoTable3CaseOneWithinOnePercent) {
         const auto field = solveElastic(model, section, edgeForces(mesh, Kind::Bore, total / sector.count));
         ASSERT_TRUE(field);
         if (row.at("quantity") == "k1") {
-            const double w = std::abs(field->nodes(0, nodeNear(mesh, b, 0)));
+            const double w = std::abs(field->nodes(0, pw::testing::nodeNear(mesh, b, 0)));
             EXPECT_NEAR(w * section.E * t * t * t / (total * a * a), value, 0.01 * value) << params;
         } else {
             double stress = 0;
@@ -161,10 +155,11 @@ TEST(PlateSolution, DoesNotLockFromThickToVeryThin) {
         const Section section{t, 200000, 0.3};
         const double p = 1e-3 * t * t * t;
         const auto field =
-            solveElastic(model, section, pressureForces(mesh, sector, {{{0, 0}, 0, a, p * kPi * a * a}}));
+            solveElastic(model, section, pressureForces(mesh, sector, {{{0, 0}, 0, a, p * pi * a * a}}));
         ASSERT_TRUE(field) << field.problem().message;
         const double d = section.bending()(0, 0);
-        EXPECT_NEAR(field->nodes(0, nodeNear(mesh, 0, 0)) * 64 * d / (p * std::pow(a, 4)), 1.0, 0.005)
+        EXPECT_NEAR(field->nodes(0, pw::testing::nodeNear(mesh, 0, 0)) * 64 * d / (p * std::pow(a, 4)), 1.0,
+                    0.005)
             << "t " << t;
     }
 }
@@ -179,7 +174,7 @@ TEST(PlateSolution, DeflectionConvergesAtLeastWithTheThirdPower) {
     const auto solution = solveAnnular(exact);
     ASSERT_TRUE(solution);
     const double shear = 5.0 / 6 * 200000 / 2.6 * t;
-    const double expected = solution->at(b).deflection + total / (2 * kPi) * std::log(a / b) / shear;
+    const double expected = solution->at(b).deflection + total / (2 * pi) * std::log(a / b) / shear;
     std::vector<double> errors;
     for (int m : {3, 6, 12}) {
         const Sector sector{12, 0};
@@ -188,7 +183,7 @@ TEST(PlateSolution, DeflectionConvergesAtLeastWithTheThirdPower) {
         const auto field =
             solveElastic(model, {t, 200000, 0.3}, edgeForces(mesh, Kind::Bore, total / sector.count));
         ASSERT_TRUE(field);
-        errors.push_back(std::abs(field->nodes(0, nodeNear(mesh, b, 0)) / expected - 1));
+        errors.push_back(std::abs(field->nodes(0, pw::testing::nodeNear(mesh, b, 0)) / expected - 1));
     }
     EXPECT_GT(std::log2(errors[0] / errors[1]), 3.0);
     EXPECT_GT(std::log2(errors[1] / errors[2]), 3.0);
@@ -256,13 +251,13 @@ TEST(PlateSolution, ASectorGivesTheSameFieldAsTheWholePlate) {
 }
 
 TEST(PlateSolution, CentreRingBalancesALopsidedLoadExactly) {
-    const Mesh mesh = annulusMesh(10, 60, 2 * kPi, 6, 16);
+    const Mesh mesh = annulusMesh(10, 60, 2 * pi, 6, 16);
     Eigen::VectorXd f = pressureForces(mesh, {}, {{{45, 3}, 0, 8, 900}, {{-20, 38}, 0, 8, 400}});
     const Reaction r = balance(mesh, {}, f, {{0, 0}, 10, 22, 0});
     f += r.forces;
     EXPECT_NEAR(f.sum(), 0, 1e-9 * 1300);
     EXPECT_LT((mesh.nodes * f).norm(), 1e-9 * 1300 * 60);
-    EXPECT_GT(r.lifted, 0); // so far off the middle the ring lifts on the other side
+    EXPECT_GT(r.lifted, 0);      // so far off the middle the ring lifts on the other side
     EXPECT_GT(r.screwMoment, 0); // and cannot balance it all by pushing
     const double offset = std::hypot(45 * 900.0 - 20 * 400.0, 3 * 900.0 + 38 * 400.0) / 1300;
     EXPECT_NEAR(r.offset, offset, 0.02 * offset); // the lands' centres, up to how the mesh sees them
@@ -273,7 +268,7 @@ TEST(PlateSolution, EachStationGetsExactlyItsForce) {
     const Mesh mesh = annulusMesh(10, 70, sector.opening(), 10, 3);
     std::vector<PressureRing> rings;
     for (int i = 0; i < 6; ++i)
-        rings.push_back({pw::shape::polar(50, i * kPi / 3), 5, 12, 1250});
+        rings.push_back({pw::shape::polar(50, i * pi / 3), 5, 12, 1250});
     EXPECT_NEAR(pressureForces(mesh, sector, rings).sum() * sector.count, 7500, 1e-8);
 }
 
@@ -288,7 +283,7 @@ TEST(PlasticPlate, ClampedDiscFoldsAtTheLoadOfHopkinsAndWang) {
         return Eigen::Vector2d(r * std::cos(angle), r * std::sin(angle));
     });
     const PlateModel model(mesh, sector, supports(Edge::Fixed, Edge::Free));
-    const auto f = pressureForces(mesh, sector, {{{0, 0}, 0, a, kPi * a * a}}); // 1 MPa
+    const auto f = pressureForces(mesh, sector, {{{0, 0}, 0, a, pi * a * a}}); // 1 MPa
     PlasticOptions options;
     options.unloadFrom.clear();
     const auto path = solvePlastic(model, t, {200000, 0.3, 250}, f, options);
@@ -309,7 +304,7 @@ TEST(PlasticPlate, SupportedDiscFoldsBetweenTrescaAndItsEnvelope) {
     PlasticOptions options;
     options.unloadFrom.clear();
     const auto path = solvePlastic(model, t, {200000, 0.3, 250},
-                                   pressureForces(mesh, sector, {{{0, 0}, 0, a, kPi * a * a}}), options);
+                                   pressureForces(mesh, sector, {{{0, 0}, 0, a, pi * a * a}}), options);
     ASSERT_TRUE(path);
     const double load = path->collapseFactor * a * a / (250 * t * t / 4);
     EXPECT_GT(load, 6.0 * 0.99);

@@ -15,17 +15,11 @@ using namespace pw::plate;
 
 namespace {
 
-constexpr double kPi = std::numbers::pi;
+using std::numbers::pi;
 
 struct Dips {
     double centre = 0, midEdge = 0; ///< below the points, times D / (P a^2)
 };
-
-int nodeNear(const Mesh& mesh, double x, double y) {
-    Eigen::Index best = 0;
-    (mesh.nodes.colwise() - Eigen::Vector2d(x, y)).colwise().norm().minCoeff(&best);
-    return static_cast<int>(best);
-}
 
 /// A grading whose middle nodes stand in the middle of their cells.
 double evenInCells(const std::function<double(double)>& grading, double u, int cells) {
@@ -53,7 +47,7 @@ Dips dips(int points, bool spread, double nu) {
     const Section section{t, 200000, nu};
     const double reach = spread ? 2 * a : 2; // a small spot stands for the central point load
     Eigen::VectorXd f = pressureForces(mesh, sector, {{{0, 0}, 0, reach, -total}});
-    const int support = nodeNear(mesh, a, 0);
+    const int support = pw::testing::nodeNear(mesh, a, 0);
     f(support) += total / sector.count;
     const auto field = solveElastic(model, section, f);
     EXPECT_TRUE(field);
@@ -63,9 +57,9 @@ Dips dips(int points, bool spread, double nu) {
     EXPECT_LT(field->pinReaction, 1e-6);
     const auto w = field->nodes.row(0);
     const double unit = total * a * a / section.bending()(0, 0);
-    const double middle = kPi / points;
-    return {(w(support) - w(nodeNear(mesh, 0, 0))) / unit,
-            (w(support) - w(nodeNear(mesh, a * std::cos(middle), a * std::sin(middle)))) / unit};
+    const double middle = pi / points;
+    return {(w(support) - w(pw::testing::nodeNear(mesh, 0, 0))) / unit,
+            (w(support) - w(pw::testing::nodeNear(mesh, a * std::cos(middle), a * std::sin(middle)))) / unit};
 }
 
 } // namespace

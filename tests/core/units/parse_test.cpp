@@ -15,7 +15,7 @@ constexpr double kRounding = 1e-12;
 constexpr double kLbf = 4.4482216152605; // NIST SP 811
 constexpr double kKgf = 9.80665;         // NIST SP 811
 
-struct Case {
+struct TypedCase {
     Kind kind;
     const char* text;
     double base;
@@ -27,7 +27,7 @@ struct RangeCase {
     double low, high;
 };
 
-void expectReads(const Case& c) {
+void expectReads(const TypedCase& c) {
     const auto read = parseBase(c.kind, c.text);
     ASSERT_TRUE(read.ok()) << c.text << ": " << read.problem().message;
     EXPECT_NEAR(*read, c.base, std::abs(c.base) * kRounding) << c.text;
@@ -47,7 +47,7 @@ void expectRefused(Kind kind, const std::string& text) {
 }
 
 TEST(Parse, ReadsLengthsAsAMechanicTypesThem) {
-    const Case cases[] = {
+    const TypedCase cases[] = {
         {Kind::Length, "7/8 in", 22.225},
         {Kind::Length, "2 11/32\"", 2.34375 * 25.4},
         {Kind::Length, "2-11/32 in", 2.34375 * 25.4},
@@ -82,12 +82,12 @@ TEST(Parse, ReadsLengthsAsAMechanicTypesThem) {
         {Kind::Length, "-1 ft 2 in", -355.6},
         {Kind::Length, "+4 mm", 4},
     };
-    for (const Case& c : cases)
+    for (const TypedCase& c : cases)
         expectReads(c);
 }
 
 TEST(Parse, ReadsForcesRatesTorquesAndStresses) {
-    const Case cases[] = {
+    const TypedCase cases[] = {
         {Kind::Force, "180 lbf", 180 * kLbf},
         {Kind::Force, "180 lb", 180 * kLbf},
         {Kind::Force, "2100 lbs", 2100 * kLbf},
@@ -145,7 +145,7 @@ TEST(Parse, ReadsForcesRatesTorquesAndStresses) {
         {Kind::Temperature, "-40 F", -40},
         {Kind::Temperature, "212 deg F", 100},
     };
-    for (const Case& c : cases)
+    for (const TypedCase& c : cases)
         expectReads(c);
 }
 
@@ -180,7 +180,7 @@ TEST(Parse, ReadsRangesAndTolerances) {
 }
 
 TEST(Parse, AHyphenJoinsAProperFractionAndMakesARangeOtherwise) {
-    expectReads(Case{Kind::Length, "2-11/32 in", 2.34375 * 25.4});
+    expectReads(TypedCase{Kind::Length, "2-11/32 in", 2.34375 * 25.4});
     expectReads(RangeCase{Kind::Length, "2-11 in", 50.8, 279.4});
     expectRefused(Kind::Length, "2-32/11 in");
     expectRefused(Kind::Length, "2\u201311/32 in"); // an en dash is a range, and this one runs backwards

@@ -59,5 +59,12 @@ TEST(SetTongue, takes_a_point_or_a_comma_and_nothing_else) {
     EXPECT_EQ(tongue().decimalMark, '.');
 }
 
+TEST(Say, a_title_inside_a_sentence_loses_its_capital_in_english_only) {
+    EXPECT_EQ(inSentence("Plate, permanent set"), "plate, permanent set");
+    EXPECT_EQ(inSentence(""), "");
+    const OtherTongue german(turned);
+    EXPECT_EQ(inSentence("Platte"), "Platte");
+}
+
 } // namespace
 } // namespace pw

@@ -32,7 +32,7 @@ private:
     uid_t m_before;
 };
 
-class WriteFile : public testing::Test {
+class WriteFile : public ::testing::Test {
 protected:
     void SetUp() override {
         std::string name = (fs::temp_directory_path() / "pw-write-XXXXXX").string();
