@@ -145,6 +145,12 @@ Window::Window(Engine engine, Questions questions)
     connect(m_verdict, &VerdictPanel::mendAsked, this, &Window::mend);
     m_verdict->setProposes(m_engine.propose != nullptr);
     connect(m_verdict, &VerdictPanel::proposeAsked, this, &Window::propose);
+    connect(m_figures, &FiguresPanel::notCountedChanged, m_verdict,
+            [this](const std::vector<FiguresPanel::NotCounted>& figures) {
+                const FiguresPanel::NotCounted first =
+                    figures.empty() ? FiguresPanel::NotCounted() : figures.front();
+                m_verdict->setNotCounted(first.label, first.path, figures.size());
+            });
     connect(m_verdict, &VerdictPanel::fieldAsked, this,
             [this](const std::string& path) { m_figures->openField(path, true); });
     buildMenu();

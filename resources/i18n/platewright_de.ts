@@ -9283,6 +9283,14 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
         <source>Propose a plate…</source>
         <translation>Platte vorschlagen…</translation>
     </message>
+    <message>
+        <source>Not counted: %1 and %2 more</source>
+        <translation>Zählt nicht: %1 und %2 weitere</translation>
+    </message>
+    <message>
+        <source>Not counted: %1</source>
+        <translation>Zählt nicht: %1</translation>
+    </message>
 </context>
 <context>
     <name>pw::gui::Window</name>

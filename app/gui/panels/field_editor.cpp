@@ -100,11 +100,14 @@ void FieldEditor::take(const QString& text, bool final) {
         put(*value, m_gesture);
     m_troubleRevision = m_document.revision();
     m_countedInstead = m_field.valueIn(m_document.tree());
+    m_left = final;
     if (final && m_trouble.isEmpty())
         m_box->setValue(shownValue(), true);
     else if (final)
         m_box->keepTyped(text);
     show();
+    if (final)
+        Q_EMIT settled();
 }
 
 QString FieldEditor::untaken() const {
@@ -123,6 +126,7 @@ void FieldEditor::putBack(const QString& text) {
 
 void FieldEditor::forget() {
     m_trouble.clear();
+    m_left = true;
     m_box->setValue(shownValue(), true);
 }
 

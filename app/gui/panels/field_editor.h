@@ -33,6 +33,8 @@ public:
     /// What was typed and is not in the document, as it was not understood or does not go with the rest.
     /// Empty when the document has another figure since.
     QString untaken() const;
+    /// Typed to the end, and the keyboard away or Enter pressed.
+    bool isLeft() const { return m_left; }
     /// Puts such a text into a new box for the same figure.
     void putBack(const QString& text);
 
@@ -42,6 +44,8 @@ public:
 Q_SIGNALS:
     void entered(FieldEditor* editor);
     void exited(FieldEditor* editor);
+    /// The box was left, or stands as the document has it again.
+    void settled();
 
 private:
     /// The text as a value for the document; the problem when it is not understood or does not go with the
@@ -62,6 +66,7 @@ private:
     units::System m_units = units::System::Metric;
     int m_gesture = 0;
     QString m_trouble; ///< why what stands in the box is not in the document
+    bool m_left = true;
     quint64 m_troubleRevision = 0;
     jobfile::Tree m_countedInstead; ///< what the document had when that was found
     const engine::Report* m_report = nullptr;

@@ -193,10 +193,21 @@ void FiguresPanel::keepUntaken() {
     for (const auto* editor : m_editors) {
         const std::string& path = editor->field().path;
         if (const QString text = editor->untaken(); !text.isEmpty())
-            m_untaken[path] = {m_built, m_rows[path], text};
+            m_untaken[path] = {m_built, m_rows[path], text, editor->field().label};
     }
     // Rows are added at the end. Where one was taken out, nobody knows whether it is the same row.
     std::erase_if(m_untaken, [&](const auto& kept) { return rowsAlong(kept.first) < kept.second.rows; });
+}
+
+void FiguresPanel::tellNotCounted() {
+    std::vector<NotCounted> figures;
+    for (const auto* editor : m_editors)
+        if (editor->isLeft() && !editor->untaken().isEmpty())
+            figures.push_back({editor->field().path, editor->field().label});
+    for (const auto& [path, kept] : m_untaken)
+        figures.push_back({path, kept.label});
+    if (figures != m_told)
+        Q_EMIT notCountedChanged(m_told = figures);
 }
 
 void FiguresPanel::rebuild() {
@@ -237,6 +248,7 @@ FieldEditor* FiguresPanel::addField(FieldFlow& flow, Field field) {
     editor->setUnits(m_units);
     connect(editor, &FieldEditor::entered, this, &FiguresPanel::enter);
     connect(editor, &FieldEditor::exited, this, &FiguresPanel::exit);
+    connect(editor, &FieldEditor::settled, this, &FiguresPanel::tellNotCounted);
     m_editors.push_back(editor);
     return editor;
 }
@@ -404,6 +416,7 @@ void FiguresPanel::refresh() {
             needs = needs || kept.group == group.id;
         group.header->setNeeds(needs);
     }
+    tellNotCounted();
 }
 
 void FiguresPanel::enter(FieldEditor* editor) {

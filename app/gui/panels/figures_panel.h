@@ -43,7 +43,16 @@ public:
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override;
 
+    /// A figure that was typed and left and does not count, as it was not understood or does not go with the
+    /// rest; in the open group or in a closed one.
+    struct NotCounted {
+        std::string path;
+        QString label;
+        bool operator==(const NotCounted&) const = default;
+    };
+
 Q_SIGNALS:
+    void notCountedChanged(const std::vector<NotCounted>& figures);
     /// The keyboard is in a field of this part of the plan (None: in none).
     void fieldEntered(PlanPart part, std::size_t row);
 
@@ -80,6 +89,7 @@ private:
     std::string signature() const;
     /// Sets aside what stands in the open boxes and is not in the job, until their boxes are there again.
     void keepUntaken();
+    void tellNotCounted();
     /// How many rows every list has that the path leads through: which row "springs[1]" is hangs on it.
     std::vector<std::size_t> rowsAlong(const std::string& path) const;
     void enter(FieldEditor* editor);
@@ -100,9 +110,10 @@ private:
     struct Untaken {
         std::string group;
         std::vector<std::size_t> rows; ///< rowsAlong() its path when its box was built
-        QString text;
+        QString text, label;
     };
-    std::map<std::string, Untaken> m_untaken;               ///< by field, of boxes that are not there now
+    std::map<std::string, Untaken> m_untaken; ///< by field, of boxes that are not there now
+    std::vector<NotCounted> m_told;
     std::string m_built;                                    ///< the group whose boxes there are
     std::map<std::string, std::vector<std::size_t>> m_rows; ///< rowsAlong() of every box, when it was built
     bool m_wantsTotal = false; ///< "known total" was chosen and no figure typed yet

@@ -316,6 +316,7 @@ protected:
 
 VerdictPanel::VerdictPanel(QWidget* parent)
     : QWidget(parent), m_head(new VerdictHead(this)), m_figures(new FiguresBlock(this)),
+      m_notCounted(new WordButton({}, WordButton::Style::Boxed, this)),
       m_needed(new WordButton({}, WordButton::Style::Filled, this)),
       m_propose(new WordButton(tr("Propose a plate…"), WordButton::Style::Boxed, this)),
       m_mend(new WordButton({}, WordButton::Style::Filled, this)), m_listHead(new ListHead(this)),
@@ -326,7 +327,7 @@ VerdictPanel::VerdictPanel(QWidget* parent)
     column->setSpacing(0);
     column->addWidget(m_head);
     column->addWidget(m_figures);
-    for (auto* button : {m_needed, m_propose, m_mend}) {
+    for (auto* button : {m_notCounted, m_needed, m_propose, m_mend}) {
         button->setMargins(16, 8, 16, 4);
         column->addWidget(button);
         button->hide();
@@ -336,7 +337,8 @@ VerdictPanel::VerdictPanel(QWidget* parent)
     column->addWidget(m_more);
     column->addWidget(m_cautions);
 
-    m_propose->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed); // as wide as the others
+    for (auto* button : {m_notCounted, m_propose})
+        button->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed); // as wide as the others
     m_scroll->setMinimumHeight(40);
     m_scroll->installEventFilter(this);
     m_scroll->setWidget(m_list);
@@ -356,6 +358,7 @@ VerdictPanel::VerdictPanel(QWidget* parent)
         if (m_report && !m_report->changes.empty())
             Q_EMIT mendAsked(m_report->changes.front());
     });
+    connect(m_notCounted, &QAbstractButton::clicked, this, [this] { Q_EMIT fieldAsked(m_notCountedField); });
     connect(m_needed, &QAbstractButton::clicked, this, [this] {
         if (m_report && !m_report->missing.empty())
             Q_EMIT fieldAsked(m_report->missing.front().field);
@@ -426,6 +429,14 @@ void VerdictPanel::setBusy(double done, const QString& what) {
 
 void VerdictPanel::setAhead(const QString& words) {
     m_head->setAhead(words);
+}
+
+void VerdictPanel::setNotCounted(const QString& label, const std::string& field, std::size_t count) {
+    m_notCountedField = field;
+    m_notCounted->setText(count > 1 ? tr("Not counted: %1 and %2 more").arg(label).arg(count - 1)
+                                    : tr("Not counted: %1").arg(label));
+    m_notCounted->setVisible(count > 0);
+    settleRoom();
 }
 
 void VerdictPanel::setFailure(const QString& what) {

@@ -26,12 +26,15 @@ public:
     void setReport(std::shared_ptr<const engine::Report> report);
     void setBusy(double done, const QString& what);
     void setAhead(const QString& words);
+    /// Figures that were typed and are not in this verdict: the first one's name and field, and how many.
+    void setNotCounted(const QString& label, const std::string& field, std::size_t count);
     /// The check itself failed: a fault of the program, said where the verdict would stand.
     void setFailure(const QString& what);
 
     VerdictHead* head() const { return m_head; }
     std::vector<CheckRow*> rows() const { return m_rows; }
     WordButton* mendButton() const { return m_mend; }
+    WordButton* notCountedButton() const { return m_notCounted; }
     WordButton* proposeButton() const { return m_propose; }
     /// Can plates be proposed where the plate's figures are asked for?
     void setProposes(bool proposes) { m_proposes = proposes; }
@@ -44,7 +47,7 @@ Q_SIGNALS:
     /// Which check is open; empty: none.
     void checkOpened(const std::string& id);
     void mendAsked(const engine::Change& change);
-    /// The head of an incomplete verdict leads to the field it asks for.
+    /// An incomplete verdict leads to the field it asks for, a figure that does not count to its own.
     void fieldAsked(const std::string& path);
     void proposeAsked();
 
@@ -67,6 +70,8 @@ private:
     units::System m_units = units::System::Metric;
     VerdictHead* m_head;
     FiguresBlock* m_figures;
+    WordButton* m_notCounted;
+    std::string m_notCountedField;
     WordButton* m_needed;
     WordButton* m_propose;
     WordButton* m_mend;

@@ -165,10 +165,19 @@ TEST_F(WindowTest, keeps_what_it_does_not_understand_while_other_figures_are_typ
     EXPECT_EQ(edit("stations.access_hole")->text(), "20 mmm");
     EXPECT_EQ(box("stations.access_hole")->state(), FieldState::NotUnderstood);
     EXPECT_EQ(at("stations.access_hole"), "20 mm");
-    // Escape takes it back.
+    // Beside the verdict it is said that it does not count, and it leads there.
+    type("plate.thickness", "12", Qt::Key_Tab);
+    auto* notCounted = window->verdict().notCountedButton();
+    EXPECT_FALSE(notCounted->isHidden());
+    EXPECT_TRUE(notCounted->text().contains("Access hole")) << notCounted->text().toStdString();
+    QTest::mouseClick(notCounted, Qt::LeftButton);
+    QTest::qWait(10);
     auto* line = edit("stations.access_hole");
-    line->setFocus();
+    EXPECT_EQ(line->text(), "20 mmm");
+    EXPECT_TRUE(line->hasFocus());
+    // Escape takes it back.
     QTest::keyClick(line, Qt::Key_Escape);
+    EXPECT_TRUE(notCounted->isHidden());
     EXPECT_EQ(line->text(), "20 mm");
     EXPECT_EQ(box("stations.access_hole")->state(), FieldState::Typed);
 }
