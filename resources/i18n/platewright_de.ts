@@ -6247,7 +6247,7 @@ Mit --anyway trotzdem schreiben, sichtbar gezeichnet.</translation>
     </message>
     <message>
         <source>Known total</source>
-        <translation>Bekannte Gesamtlast</translation>
+        <translation>Gesamtlast</translation>
     </message>
     <message>
         <source>Where the load comes from</source>
