@@ -7,13 +7,27 @@
 #include "app/engine/tool.h"
 #include "app/gui/document/journal.h"
 #include "app/gui/settings/languages.h"
+#include "app/gui/settings/settings.h"
 #include "app/gui/widgets/roles.h"
 #include "app/gui/window.h"
 
 #include <QApplication>
 #include <QIcon>
+#include <QScreen>
 
 namespace pw::gui {
+
+namespace {
+
+/// Is there room for the window's frame as well? On a small screen its lower edge would lie below the
+/// screen's.
+bool hasRoomBeside(const QWidget& window) {
+    constexpr int kFrame = 48;
+    const QSize screen = window.screen()->availableSize();
+    return screen.width() >= window.width() && screen.height() >= window.height() + kFrame;
+}
+
+} // namespace
 
 int run(int argc, char** argv, std::optional<std::filesystem::path> job) {
     QApplication application(argc, argv);
@@ -40,7 +54,10 @@ int run(int argc, char** argv, std::optional<std::filesystem::path> job) {
     settings::speakChosenLanguage();
     teachRoles();
     Window window(engine);
-    window.show();
+    if (settings::windowGeometry().isEmpty() && !hasRoomBeside(window))
+        window.showMaximized();
+    else
+        window.show();
     window.keepIn(Journal::standardFolder());
     if (job)
         window.openFile(*job);

@@ -4,6 +4,7 @@
 #include "app/engine/plate_report.h"
 #include "core/plate/by_book.h"
 #include "tests/support/random_designs.h"
+#include "tests/support/sanitized.h"
 
 #include <algorithm>
 #include <gtest/gtest.h>
@@ -16,11 +17,7 @@ namespace {
 
 constexpr std::uint32_t kSeed = 77001;
 constexpr int kParts = 4;
-#ifdef __SANITIZE_ADDRESS__
-constexpr int kDesigns = 15; // in each part
-#else
-constexpr int kDesigns = 500;
-#endif
+constexpr int kDesigns = pw::testing::kSanitized ? 15 : 500; // in each part
 
 // Two meshes of one plate: half a per cent in work and deflection. Each peak is settled to 2 %: 4 % between
 // them.

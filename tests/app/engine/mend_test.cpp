@@ -4,6 +4,7 @@
 #include "core/thread/thread.h"
 #include "tests/support/chance.h"
 #include "tests/support/jobs.h"
+#include "tests/support/sanitized.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -19,11 +20,7 @@ namespace {
 
 /// Offers to try on weakened jobs; under sanitizers each takes ten times as long, and a few show what they
 /// are after.
-#ifdef __SANITIZE_ADDRESS__
-constexpr int kOffers = 10;
-#else
-constexpr int kOffers = 100;
-#endif
+constexpr int kOffers = pw::testing::kSanitized ? 10 : 100;
 constexpr int kVariants = 90; ///< weakened jobs to look for them in, at most
 
 /// From good to bad, as JOB.md lists them.

@@ -1,6 +1,7 @@
 #include "geometry/placement/fit.h"
 
 #include "tests/geometry/placement/pieces.h"
+#include "tests/support/sanitized.h"
 
 #include <gtest/gtest.h>
 
@@ -28,12 +29,7 @@ Obstacle roundHole(double x, double y, double radius) {
     return {shape::circleLoop({x, y}, radius), true, 0};
 }
 
-// Under sanitizers each takes ten times as long.
-#ifdef __SANITIZE_ADDRESS__
-constexpr int kPieces = 60;
-#else
-constexpr int kPieces = 500;
-#endif
+constexpr int kPieces = testing::kSanitized ? 60 : 500;
 
 // Each piece against a grid of places refined from its best: nothing that is put down overlaps, nothing
 // that goes in with half a millimetre to spare is missed.
