@@ -195,8 +195,21 @@ void FiguresPanel::keepUntaken() {
         if (const QString text = editor->untaken(); !text.isEmpty())
             m_untaken[path] = {m_built, m_rows[path], text, editor->field().label};
     }
-    // Rows are added at the end. Where one was taken out, nobody knows whether it is the same row.
-    std::erase_if(m_untaken, [&](const auto& kept) { return rowsAlong(kept.first) < kept.second.rows; });
+    // Rows are added at the end. Where one was taken out, nobody knows whether it is the same row. A figure
+    // that this job does not ask for any more has no box to lead to.
+    const Tree& tree = m_document.tree();
+    const auto groups = fieldGroups(tree);
+    const auto isAskedFor = [&](const std::string& path) {
+        return std::ranges::any_of(groups, [&](const auto& group) {
+            return group.applies && std::ranges::any_of(group.fields, [&](const Field& field) {
+                       return field.path == path && field.appliesTo(tree);
+                   });
+        });
+    };
+    std::erase_if(m_untaken, [&](const auto& kept) {
+        const auto& [path, untaken] = kept;
+        return untaken.rows.empty() ? !isAskedFor(path) : rowsAlong(path) < untaken.rows;
+    });
 }
 
 void FiguresPanel::tellNotCounted() {

@@ -196,6 +196,14 @@ TEST_F(WindowTest, an_edit_of_the_same_figure_elsewhere_or_another_job_ends_what
     EXPECT_EQ(box("stations.access_hole")->state(), FieldState::Typed);
 }
 
+TEST_F(WindowTest, a_figure_that_the_job_does_not_ask_for_any_more_is_not_said_to_be_left_out) {
+    type("stations.keeper", "15 mmm", Qt::Key_Tab);
+    EXPECT_FALSE(window->verdict().notCountedButton()->isHidden());
+    window->document().edit("work", "pull", "Work");
+    settle();
+    EXPECT_TRUE(window->verdict().notCountedButton()->isHidden());
+}
+
 TEST_F(WindowTest, what_did_not_go_with_the_rest_is_taken_when_it_does_and_the_box_is_left_again) {
     window->document().edit("springs[0].total_coils", Tree(8), "Coils");
     window->document().edit("springs[0].active_coils", Tree(6), "Coils");
